@@ -1,0 +1,33 @@
+using Advice.Findings;
+using Advice.Symptoms;
+using Advice.Vehicles;
+
+namespace Advice;
+
+/// <summary>One request, normalised: ids known, units ours, duplicates merged, what is unknown left out.</summary>
+public sealed record Case
+{
+    /// <summary>The day for which ages and dues are reckoned.</summary>
+    public required DateOnly AsOf { get; init; }
+
+    /// <summary>Id of the jurisdiction; null = not stated.</summary>
+    public string? Jurisdiction { get; init; }
+
+    /// <summary>The vehicle.</summary>
+    public required Vehicle Vehicle { get; init; }
+
+    /// <summary>Symptoms reported or denied, ordered by symptom, occasions and position.</summary>
+    public IReadOnlyList<Report> Reports { get; init; } = [];
+
+    /// <summary>Known trouble codes, ordered.</summary>
+    public IReadOnlyList<string> Codes { get; init; } = [];
+
+    /// <summary>What checks found, in the order of the request.</summary>
+    public IReadOnlyList<Outcome> Outcomes { get; init; } = [];
+
+    /// <summary>The last service given for each item.</summary>
+    public IReadOnlyDictionary<string, ServiceDone> Services { get; init; } = new Dictionary<string, ServiceDone>();
+
+    /// <summary>What can be done where the vehicle is.</summary>
+    public Workshop Workshop { get; init; } = Workshop.Driveway;
+}

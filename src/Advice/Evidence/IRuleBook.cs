@@ -1,0 +1,16 @@
+using Advice.Knowledge;
+
+namespace Advice.Evidence;
+
+/// <summary>A checked rule set, ready to be run. Immutable and safe to share between threads.</summary>
+public interface IRuleBook
+{
+    /// <summary>What it knows.</summary>
+    Catalogue Catalogue { get; }
+
+    /// <summary>Hash of its content, as "sha256:…".</summary>
+    string Revision { get; }
+
+    /// <summary>Opens a session for one case. Not safe to share between threads.</summary>
+    IRuleSession Open(Case @case);
+}

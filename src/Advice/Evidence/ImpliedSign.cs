@@ -1,0 +1,6 @@
+using Advice.Knowledge;
+
+namespace Advice.Evidence;
+
+/// <summary>A sign that is certain because another was seen.</summary>
+public sealed record ImpliedSign(SeenSign From, SeenSign Implied, ImpliesRule Rule);

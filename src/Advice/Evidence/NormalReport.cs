@@ -1,0 +1,6 @@
+using Advice.Knowledge;
+
+namespace Advice.Evidence;
+
+/// <summary>A report that may be no fault.</summary>
+public sealed record NormalReport(SeenSign Seen, NormalRule Rule);

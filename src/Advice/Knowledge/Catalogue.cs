@@ -1,0 +1,102 @@
+using System.Collections.Frozen;
+
+namespace Advice.Knowledge;
+
+/// <summary>All that a rule set says, checked and immutable. Every list is ordered by id unless it has an order of its own.</summary>
+public sealed record Catalogue
+{
+    /// <summary>Systems, in the order of the vocabulary.</summary>
+    public required IReadOnlyList<VehicleSystem> Systems { get; init; }
+
+    /// <summary>Occasions by id.</summary>
+    public required FrozenDictionary<string, Occasion> Occasions { get; init; }
+
+    /// <summary>Positions by id.</summary>
+    public required FrozenDictionary<string, Position> Positions { get; init; }
+
+    /// <summary>Jurisdictions by id.</summary>
+    public required FrozenDictionary<string, Jurisdiction> Jurisdictions { get; init; }
+
+    /// <summary>Areas in walking order.</summary>
+    public required IReadOnlyList<Area> Areas { get; init; }
+
+    /// <summary>Set-ups in order of work.</summary>
+    public required IReadOnlyList<SetUp> SetUps { get; init; }
+
+    /// <summary>Vehicle facts by id.</summary>
+    public required FrozenDictionary<string, VehicleFact> Facts { get; init; }
+
+    /// <summary>Symptoms by id.</summary>
+    public required FrozenDictionary<string, Symptom> Symptoms { get; init; }
+
+    /// <summary>Trouble codes by id.</summary>
+    public required FrozenDictionary<string, TroubleCode> Codes { get; init; }
+
+    /// <summary>Faults by id.</summary>
+    public required FrozenDictionary<string, Fault> Faults { get; init; }
+
+    /// <summary>Checks by id.</summary>
+    public required FrozenDictionary<string, Check> Checks { get; init; }
+
+    /// <summary>Cautions by id.</summary>
+    public required FrozenDictionary<string, Caution> Cautions { get; init; }
+
+    /// <summary>Service items by id.</summary>
+    public required FrozenDictionary<string, ServiceItem> Services { get; init; }
+
+    /// <summary>Limits, by check.</summary>
+    public required ILookup<string, Limit> LimitsByCheck { get; init; }
+
+    /// <summary>All rules by id.</summary>
+    public required FrozenDictionary<string, Rule> Rules { get; init; }
+
+    /// <summary>The checks that detect a fault, by fault.</summary>
+    public required ILookup<string, Check> ChecksByFault { get; init; }
+
+    /// <summary>Fits rules that name a fault, by fault.</summary>
+    public required ILookup<string, FitsRule> FitsByFault { get; init; }
+
+    /// <summary>Fits rules that name a check, by check.</summary>
+    public required ILookup<string, FitsRule> FitsByCheck { get; init; }
+
+    /// <summary>Fits rules that name a service item, by item.</summary>
+    public required ILookup<string, FitsRule> FitsByService { get; init; }
+
+    /// <summary>Shows rules, by sign.</summary>
+    public required ILookup<Sign, ShowsRule> ShowsBySign { get; init; }
+
+    /// <summary>Probability that a sign is seen without any listed fault, by symptom or code: relative to what the listed faults
+    /// cause at their base rates, so that scaling all base rates changes no answer.</summary>
+    public required FrozenDictionary<Sign, double> Leaks { get; init; }
+
+    /// <summary>Whether an occasion stated in a report fits one that a rule asks for: the same, wider or narrower.</summary>
+    public bool OccasionFits(string stated, string asked) => IsWithin(stated, asked) || IsWithin(asked, stated);
+
+    /// <summary>Whether a report with these stated occasions fits a rule that asks for those; either may be empty.</summary>
+    public bool OccasionsFit(IReadOnlyList<string> stated, IReadOnlyList<string> asked)
+    {
+        if (stated.Count == 0 || asked.Count == 0)
+            return true;
+        foreach (var s in stated)
+        {
+            foreach (var a in asked)
+            {
+                if (OccasionFits(s, a))
+                    return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsWithin(string? narrow, string wide)
+    {
+        for (; narrow is not null; narrow = Occasions[narrow].Within)
+        {
+            if (narrow == wide)
+                return true;
+        }
+
+        return false;
+    }
+}

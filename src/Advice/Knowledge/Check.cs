@@ -1,0 +1,22 @@
+namespace Advice.Knowledge;
+
+/// <summary>Something to inspect, observe or measure.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Title">What to do, in a few words.</param>
+/// <param name="System">Id of the system.</param>
+/// <param name="Area">Where one works.</param>
+/// <param name="Places">Positions at which it can be done; empty = it has no place.</param>
+/// <param name="Minutes">Time for the check itself at all places, min.</param>
+/// <param name="DoneBy">Who can do it.</param>
+/// <param name="Needs">Set-ups that it needs, in order of work, with all that those include.</param>
+/// <param name="Tools">Tools.</param>
+/// <param name="Method">What to do, in order.</param>
+/// <param name="Measure">What it measures, for a measured check.</param>
+/// <param name="Observations">Its closed scale, for an observed check.</param>
+/// <param name="Detects">What it finds.</param>
+/// <param name="FalseAlarm">Share of sound vehicles that look bad all the same.</param>
+/// <param name="Cautions">Ids of its cautions, those of the set-ups included.</param>
+public sealed record Check(
+    string Id, Text Title, string System, Area Area, IReadOnlyList<string> Places, int Minutes, DoneBy DoneBy,
+    IReadOnlyList<SetUp> Needs, IReadOnlyList<string> Tools, IReadOnlyList<string> Method, Measure? Measure,
+    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions);

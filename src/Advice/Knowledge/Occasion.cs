@@ -1,0 +1,8 @@
+namespace Advice.Knowledge;
+
+/// <summary>When a symptom is noticed.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Within">The wider occasion that it is part of, if any.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Phrases">How people say it.</param>
+public sealed record Occasion(string Id, string? Within, string Name, IReadOnlyList<string> Phrases);

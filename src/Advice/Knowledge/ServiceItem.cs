@@ -1,0 +1,4 @@
+namespace Advice.Knowledge;
+
+/// <summary>Work that is due by distance and time.</summary>
+public sealed record ServiceItem(string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals);

@@ -1,0 +1,12 @@
+namespace Advice.Knowledge;
+
+/// <summary>What must be arranged before a check.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Order">Its place in the order of work: lower comes first.</param>
+/// <param name="Minutes">Time to arrange it once, min.</param>
+/// <param name="Includes">Set-ups that it brings with it.</param>
+/// <param name="DoneBy">Who can arrange it.</param>
+/// <param name="Cautions">Cautions that it calls for.</param>
+public sealed record SetUp(
+    string Id, string Name, int Order, int Minutes, IReadOnlyList<string> Includes, DoneBy DoneBy, IReadOnlyList<string> Cautions);

@@ -1,0 +1,9 @@
+namespace Advice.Knowledge;
+
+/// <summary>Something that a driver notices.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="UnexplainedShare">Share of such reports that no listed fault explains, 0 … 1.</param>
+/// <param name="Ask">The question that asks for it, answerable with yes or no.</param>
+/// <param name="Phrases">How people say it.</param>
+public sealed record Symptom(string Id, Text Name, double UnexplainedShare, string Ask, IReadOnlyList<string> Phrases);

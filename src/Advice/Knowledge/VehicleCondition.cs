@@ -1,0 +1,35 @@
+using Advice.Vehicles;
+
+namespace Advice.Knowledge;
+
+/// <summary>A conjunction of tests on the vehicle; empty = every vehicle.</summary>
+public sealed record VehicleCondition(IReadOnlyList<FactTest> Tests)
+{
+    /// <summary>The condition that every vehicle meets.</summary>
+    public static VehicleCondition Always { get; } = new([]);
+
+    /// <summary>Whether the vehicle meets it: no as soon as one test fails, unknown while one is open.</summary>
+    public Truth Test(Vehicle vehicle)
+    {
+        var result = Truth.Yes;
+        foreach (var test in Tests)
+        {
+            var one = test.Test(vehicle);
+            if (one == Truth.No)
+                return Truth.No;
+            if (one == Truth.Unknown)
+                result = Truth.Unknown;
+        }
+
+        return result;
+    }
+
+    /// <summary>Probability that the vehicle meets it: the product of the shares of the open tests, 0 once one fails.</summary>
+    public double Share(Vehicle vehicle)
+    {
+        var share = 1.0;
+        foreach (var test in Tests)
+            share *= test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
+        return share;
+    }
+}
