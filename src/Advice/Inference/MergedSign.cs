@@ -1,0 +1,42 @@
+namespace Advice.Inference;
+
+/// <summary>The manifestations of one id and one presence as one, in a form that does not depend on the order they came in.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Leak">The largest leak, 0 … 1.</param>
+/// <param name="Links">One link for each cause, strength above 0, by cause.</param>
+internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
+{
+    /// <summary>The signs that are present, or those that are absent, by id.</summary>
+    public static MergedSign[] All(NoisyOrNetwork network, bool present) =>
+    [
+        .. network.Manifestations
+            .Where(manifestation => manifestation.Present == present)
+            .GroupBy(manifestation => manifestation.Id, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => new MergedSign(
+                group.Key,
+                group.Max(manifestation => manifestation.Leak),
+                StrongestByCause(group.SelectMany(manifestation => manifestation.Links)))),
+    ];
+
+    /// <summary>P(present) before anything else is known: 1 − (1 − leak) · Π (1 − p·q).</summary>
+    public double PriorProbability(IReadOnlyList<double> priors)
+    {
+        var absent = 1 - Leak;
+        foreach (var link in Links)
+            absent *= 1 - priors[link.Cause] * link.Strength;
+        return 1 - absent;
+    }
+
+    private static CauseLink[] StrongestByCause(IEnumerable<CauseLink> links)
+    {
+        var sorted = links.Where(link => link.Strength > 0).ToArray();
+        Array.Sort(sorted, static (a, b) =>
+            a.Cause != b.Cause ? a.Cause.CompareTo(b.Cause) : b.Strength.CompareTo(a.Strength));
+        var kept = 0;
+        foreach (var link in sorted)
+            if (kept == 0 || sorted[kept - 1].Cause != link.Cause)
+                sorted[kept++] = link;
+        return sorted[..kept];
+    }
+}

@@ -1,0 +1,88 @@
+namespace Advice.Ranking;
+
+/// <summary>
+/// Orders checks by the harm they are expected to find per minute. A set of checks finds
+/// Σ over causes weight · (1 − Π (1 − surely)), which has diminishing returns; greedy by marginal harm per minute
+/// therefore holds, at the end of each of its steps, at least 1 − 1/e of what any choice could find in those minutes
+/// (Streeter and Golovin 2008, from memory; the ratio rule: Mitten 1960, from memory).
+/// </summary>
+public static class HarmFoundRanking
+{
+    /// <summary>An urgent cause that an earlier lifted check finds at least this surely is not lifted again.</summary>
+    private const double SurelyEnough = 0.5;
+
+    /// <summary>Gains up to this end the list, and keys are rounded to it before ties, so that rounding errors order nothing.</summary>
+    private const double LeastGain = 1e-9;
+
+    /// <summary>All checks that find something, greedily by marginal harm per minute, ties by id.</summary>
+    /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
+    /// <param name="options">Checks to choose from.</param>
+    public static IReadOnlyList<RankedCheck> Greedy(IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options) =>
+        Continue([], new HarmLeft(weights), Candidate.From(weights, options), double.PositiveInfinity);
+
+    /// <summary>
+    /// Checks that fit into the minutes together: greedy over what still fits, or, where a single check finds more than
+    /// all of those, that one and greedily what fits beside it. At least ½(1 − 1/e) of the best choice.
+    /// </summary>
+    /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
+    /// <param name="options">Checks to choose from.</param>
+    /// <param name="minutes">Time to spend, min.</param>
+    public static IReadOnlyList<RankedCheck> WithinBudget(
+        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes)
+    {
+        var candidates = Candidate.From(weights, options);
+        var greedy = Continue([], new HarmLeft(weights), [.. candidates], minutes);
+
+        var untouched = new HarmLeft(weights);
+        var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(untouched.FoundBy(candidate)));
+        if (single is null || untouched.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
+            return greedy;
+
+        candidates.Remove(single);
+        return Continue([untouched.Do(single, lifted: false)], untouched, candidates, minutes - single.Minutes);
+    }
+
+    /// <summary>
+    /// Greedy order behind the checks that find the urgent causes: for each of these, by weight then index, the option
+    /// that finds it most surely, then the shortest, then by id, unless a lifted one already finds it at least half surely.
+    /// </summary>
+    /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
+    /// <param name="options">Checks to choose from.</param>
+    /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
+    public static IReadOnlyList<RankedCheck> GreedyWithLift(
+        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses)
+    {
+        var left = new HarmLeft(weights);
+        var candidates = Candidate.From(weights, options);
+        var lifted = new List<Candidate>();
+        foreach (var cause in urgentCauses.Distinct().OrderByDescending(cause => weights[cause]).ThenBy(cause => cause))
+        {
+            if (lifted.Exists(candidate => candidate.Surely(cause) >= SurelyEnough))
+                continue;
+            var surest = candidates.OrderByDescending(candidate => candidate.Surely(cause)).ThenBy(candidate => candidate.Minutes).FirstOrDefault();
+            if (surest is null || surest.Surely(cause) == 0 || lifted.Contains(surest))
+                continue;
+            lifted.Add(surest);
+        }
+
+        candidates.RemoveAll(lifted.Contains);
+        return Continue([.. lifted.Select(candidate => left.Do(candidate, lifted: true))], left, candidates, double.PositiveInfinity);
+    }
+
+    private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)
+    {
+        while (true)
+        {
+            var best = candidates
+                .Where(candidate => candidate.Minutes <= minutes && left.FoundBy(candidate) > LeastGain)
+                .MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
+            if (best is null)
+                return ranked;
+            candidates.Remove(best);
+            minutes -= best.Minutes;
+            ranked.Add(left.Do(best, lifted: false));
+        }
+    }
+
+    private static double Rounded(double key) => Math.Round(key, 9);
+}
