@@ -38,7 +38,10 @@ public static class ExactInference
             return (present, []);
 
         // Rounding makes ties of what differs only by the order of multiplication.
-        var ranked = present.OrderBy(sign => Math.Round(sign.PriorProbability(priors), 12)).ThenBy(sign => sign.Id, StringComparer.Ordinal).ToArray();
+        var ranked = present
+            .OrderBy(sign => Math.Round(sign.PriorProbability(priors), 12))
+            .ThenBy(sign => sign.Id, StringComparer.Ordinal)
+            .ToArray();
         return (
             [.. ranked[..MostPositives].OrderBy(sign => sign.Id, StringComparer.Ordinal)],
             [.. ranked[MostPositives..].Select(sign => sign.Id).Order(StringComparer.Ordinal)]);

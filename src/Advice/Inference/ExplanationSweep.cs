@@ -13,7 +13,10 @@ internal static class ExplanationSweep
     /// <summary>Below this, intermediate products may have left the range of normal numbers.</summary>
     private const double LeastEvidence = 1e-290;
 
-    /// <summary>Replaces the probabilities by P(cause | signs) and returns P(signs); leaves them alone and returns 0 where that is 0 or below 1e-290.</summary>
+    /// <summary>
+    /// Replaces the probabilities by P(cause | signs) and returns P(signs);
+    /// leaves them alone and returns 0 where that is below 1e-290.
+    /// </summary>
     public static double Run(PresentSigns signs, double[] probabilities)
     {
         var size = 1 << signs.Count;
@@ -22,37 +25,59 @@ internal static class ExplanationSweep
         try
         {
             var forward = pooled.AsSpan(0, (causes.Count + 1) * size);
-            var backward = pooled.AsSpan(forward.Length, size);
-            var present = pooled.AsSpan(forward.Length + size, size);
-            Start(signs, forward[..size]);
-            for (var i = 0; i < causes.Count; i++)
-                Advance(signs, causes[i], probabilities[causes[i]], forward.Slice(i * size, size), forward.Slice((i + 1) * size, size));
-
+            Forward(signs, probabilities, forward);
             var evidence = forward[^1];
             if (evidence < LeastEvidence)
                 return 0;
 
-            backward.Clear();
-            backward[^1] = 1;
-            for (var i = causes.Count - 1; i >= 0; i--)
-            {
-                ref var p = ref probabilities[causes[i]];
-                backward.CopyTo(present);
-                for (var sign = 0; sign < signs.Count; sign++)
-                    if (signs.Strength(sign, causes[i]) is > 0 and var q)
-                        SubsetTable.Expect(present, sign, q);
-                var posterior = p * SubsetTable.Dot(forward.Slice(i * size, size), present) / evidence;
-                SubsetTable.Mix(present, backward, p);
-                present.CopyTo(backward);
-                p = Math.Min(1, posterior);
-            }
-
-            Unfold(signs, forward[..size], backward, evidence, probabilities);
+            var start = forward[..size];
+            var backward = pooled.AsSpan(forward.Length, size);
+            Backward(signs, probabilities, forward, backward, pooled.AsSpan(forward.Length + size, size));
+            Unfold(signs, start, backward, evidence, probabilities);
             return evidence;
         }
         finally
         {
             ArrayPool<double>.Shared.Return(pooled);
+        }
+    }
+
+    /// <summary>Fills one table for each coupling cause with what was explained before it, and one behind the last.</summary>
+    private static void Forward(PresentSigns signs, double[] probabilities, Span<double> tables)
+    {
+        var size = 1 << signs.Count;
+        Start(signs, tables[..size]);
+        foreach (var cause in signs.CouplingCauses)
+        {
+            var before = tables[..size];
+            var after = tables.Slice(size, size);
+            before.CopyTo(after);
+            for (var sign = 0; sign < signs.Count; sign++)
+                if (signs.Strength(sign, cause) is > 0 and var q)
+                    SubsetTable.Explain(after, sign, q);
+            SubsetTable.Mix(after, probabilities[cause], before, after);
+            tables = tables[size..];
+        }
+    }
+
+    /// <summary>Goes back through the coupling causes, and gives each its posterior on the way.</summary>
+    private static void Backward(
+        PresentSigns signs, double[] probabilities, ReadOnlySpan<double> forward, Span<double> backward, Span<double> present)
+    {
+        var size = backward.Length;
+        var evidence = forward[^1];
+        backward.Clear();
+        backward[^1] = 1;
+        for (var i = signs.CouplingCauses.Count - 1; i >= 0; i--)
+        {
+            var cause = signs.CouplingCauses[i];
+            var prior = probabilities[cause];
+            backward.CopyTo(present);
+            for (var sign = 0; sign < signs.Count; sign++)
+                if (signs.Strength(sign, cause) is > 0 and var q)
+                    SubsetTable.Expect(present, sign, q);
+            probabilities[cause] = Math.Min(1, prior * SubsetTable.Dot(forward.Slice(i * size, size), present) / evidence);
+            SubsetTable.Mix(backward, prior, backward, present);
         }
     }
 
@@ -65,18 +90,9 @@ internal static class ExplanationSweep
             for (var s = 0; s < half; s++)
             {
                 table[s + half] = table[s] * signs.Leaks[sign];
-                table[s] *= signs.Silences[sign];
+                table[s] *= 1 - signs.Leaks[sign];
             }
         }
-    }
-
-    private static void Advance(PresentSigns signs, int cause, double p, ReadOnlySpan<double> before, Span<double> after)
-    {
-        before.CopyTo(after);
-        for (var sign = 0; sign < signs.Count; sign++)
-            if (signs.Strength(sign, cause) is > 0 and var q)
-                SubsetTable.Explain(after, sign, q);
-        SubsetTable.Mix(after, before, p);
     }
 
     /// <summary>

@@ -1,6 +1,9 @@
 namespace Advice.Inference;
 
-/// <summary>The present signs that the sweep explains, as a dense table, with everything that touches only one of them folded into its leak.</summary>
+/// <summary>
+/// The present signs that the sweep explains, as a dense table.
+/// A cause that touches only one of them couples nothing and is folded into the leak of that one.
+/// </summary>
 internal sealed class PresentSigns
 {
     private readonly double[][] _strengths;
@@ -10,7 +13,6 @@ internal sealed class PresentSigns
         Count = signs.Count;
         _strengths = [.. signs.Select(sign => Dense(sign, priors.Length))];
         Leaks = [.. signs.Select(sign => sign.Leak)];
-        Silences = [.. signs.Select(sign => 1 - sign.Leak)];
         var coupling = new List<int>();
         for (var cause = 0; cause < priors.Length; cause++)
         {
@@ -21,7 +23,7 @@ internal sealed class PresentSigns
                 case 0:
                     break;
                 case 1:
-                    Fold(sign, priors[cause] * _strengths[sign][cause]);
+                    Leaks[sign] += (1 - Leaks[sign]) * priors[cause] * _strengths[sign][cause];
                     break;
                 default:
                     coupling.Add(cause);
@@ -34,11 +36,8 @@ internal sealed class PresentSigns
 
     public int Count { get; }
 
-    /// <summary>P(the sign shows by its leak or by a cause of its own).</summary>
+    /// <summary>P(the sign shows by its leak or by a cause that touches no other), 0 … 1.</summary>
     public double[] Leaks { get; }
-
-    /// <summary>1 − <see cref="Leaks"/>, kept as a product because the difference loses digits near 1.</summary>
-    public double[] Silences { get; }
 
     /// <summary>Causes that touch two or more of the signs, by index.</summary>
     public IReadOnlyList<int> CouplingCauses { get; }
@@ -59,12 +58,6 @@ internal sealed class PresentSigns
         }
 
         return count;
-    }
-
-    private void Fold(int sign, double activation)
-    {
-        Leaks[sign] += Silences[sign] * activation;
-        Silences[sign] *= 1 - activation;
     }
 
     private static double[] Dense(MergedSign sign, int causes)

@@ -52,15 +52,16 @@ internal static class SubsetTable
         }
     }
 
-    /// <summary>target = (1 − p) · absent + p · target.</summary>
-    public static void Mix(Span<double> target, ReadOnlySpan<double> absent, double p)
+    /// <summary>target = (1 − p) · absent + p · present; the target may be one of both.</summary>
+    public static void Mix(Span<double> target, double p, ReadOnlySpan<double> absent, ReadOnlySpan<double> present)
     {
         var targetVectors = MemoryMarshal.Cast<double, Vector256<double>>(target);
         var absentVectors = MemoryMarshal.Cast<double, Vector256<double>>(absent);
-        for (var s = 0; s < targetVectors.Length && s < absentVectors.Length; s++)
-            targetVectors[s] = (1 - p) * absentVectors[s] + p * targetVectors[s];
+        var presentVectors = MemoryMarshal.Cast<double, Vector256<double>>(present);
+        for (var s = 0; s < targetVectors.Length && s < absentVectors.Length && s < presentVectors.Length; s++)
+            targetVectors[s] = (1 - p) * absentVectors[s] + p * presentVectors[s];
         for (var s = 4 * targetVectors.Length; s < target.Length; s++)
-            target[s] = (1 - p) * absent[s] + p * target[s];
+            target[s] = (1 - p) * absent[s] + p * present[s];
     }
 
     /// <summary>Σ over S of a[S] · b[S].</summary>
