@@ -1,0 +1,53 @@
+namespace Advice.Documents;
+
+/// <summary>The advice: one document with all its reasons.</summary>
+public sealed record AdviceDocument
+{
+    /// <summary>The day for which ages and dues were reckoned.</summary>
+    public required DateOnly AsOf { get; init; }
+
+    /// <summary>Version of the program.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>The rule set that was used.</summary>
+    public required RuleSetStamp RuleSet { get; init; }
+
+    /// <summary>The answer in one or two plain sentences.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>Whether it may be driven.</summary>
+    public required DrivingDocument Driving { get; init; }
+
+    /// <summary>How the request was understood.</summary>
+    public required UnderstoodDocument Understood { get; init; }
+
+    /// <summary>What to inspect, best first.</summary>
+    public required IReadOnlyList<StepDocument> Steps { get; init; }
+
+    /// <summary>Faults that the case raised, most probable first.</summary>
+    public required IReadOnlyList<SuspectDocument> Suspects { get; init; }
+
+    /// <summary>Every caution that a step names, and those of the case itself.</summary>
+    public required IReadOnlyList<CautionDocument> Cautions { get; init; }
+
+    /// <summary>The steps as a person would walk them.</summary>
+    public required IReadOnlyList<VisitDocument> OrderOfWork { get; init; }
+
+    /// <summary>What to ask next, most useful first.</summary>
+    public required IReadOnlyList<QuestionDocument> Questions { get; init; }
+
+    /// <summary>What the findings mean, one entry per finding, in order.</summary>
+    public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
+
+    /// <summary>What is due by distance and time.</summary>
+    public required IReadOnlyList<DueDocument> Due { get; init; }
+
+    /// <summary>What to book.</summary>
+    public required AppointmentDocument Appointment { get; init; }
+
+    /// <summary>What was reported but is no fault.</summary>
+    public required IReadOnlyList<NormalDocument> Normal { get; init; }
+
+    /// <summary>What this advice defers to.</summary>
+    public required string Notice { get; init; }
+}

@@ -1,0 +1,14 @@
+namespace Advice.Documents;
+
+/// <summary>The brakes as far as the caller knows them.</summary>
+public sealed record BrakesDescription
+{
+    /// <summary>disc or drum.</summary>
+    public string? Front { get; init; }
+
+    /// <summary>disc or drum.</summary>
+    public string? Rear { get; init; }
+
+    /// <summary>cable or electric.</summary>
+    public string? Parking { get; init; }
+}

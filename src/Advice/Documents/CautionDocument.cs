@@ -1,0 +1,4 @@
+namespace Advice.Documents;
+
+/// <summary>A caution.</summary>
+public sealed record CautionDocument(string Id, string Text);

@@ -1,0 +1,10 @@
+namespace Advice.Documents;
+
+/// <summary>A service item and when it is due.</summary>
+/// <param name="Item">Id of the item.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Status">overdue, due, soon, later or unknown.</param>
+/// <param name="Because">Why it matters, and by how much it is due.</param>
+/// <param name="At">When it is due.</param>
+/// <param name="Source">Source of the interval.</param>
+public sealed record DueDocument(string Item, string Name, DueStatus Status, string Because, DuePoint At, string Source);

@@ -1,0 +1,9 @@
+namespace Advice.Documents;
+
+/// <summary>A question that would tell more.</summary>
+/// <param name="Ask">The question, to be answered with yes or no.</param>
+/// <param name="Symptom">Id of the symptom that it asks for.</param>
+/// <param name="IfYes">What a yes would change.</param>
+/// <param name="IfNo">What a no would change.</param>
+/// <param name="Worth">Expected change of harm-weighted probability, relative to what is suspected now, to 4 decimals.</param>
+public sealed record QuestionDocument(string Ask, string Symptom, string IfYes, string IfNo, double Worth);

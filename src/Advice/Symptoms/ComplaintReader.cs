@@ -1,0 +1,49 @@
+using Advice.Knowledge;
+
+namespace Advice.Symptoms;
+
+/// <summary>
+/// Reads what a driver writes or says in English: which symptoms are noticed or denied, when and where, and which trouble codes are named.
+/// It knows the phrases of the vocabulary and nothing else; what matches none of them well enough is given back as not understood.
+/// </summary>
+public sealed class ComplaintReader
+{
+    /// <summary>Below this confidence nothing becomes a report.</summary>
+    public const double LeastConfidence = 0.6;
+
+    private readonly Vocabulary vocabulary;
+    private readonly PhraseIndex symptoms;
+    private readonly Circumstances circumstances;
+
+    /// <summary>A reader of these symptoms, occasions and positions.</summary>
+    public ComplaintReader(IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions)
+    {
+        var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
+        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases)));
+        this.symptoms = new(
+            known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
+        circumstances = new(when, where, vocabulary);
+    }
+
+    /// <summary>Reads a complaint.</summary>
+    /// <param name="complaint">Free text, at most a few pages; anything goes.</param>
+    public ComplaintReading Read(string complaint)
+    {
+        ArgumentNullException.ThrowIfNull(complaint);
+        var raw = WordSplitter.Split(complaint);
+        var codes = TroubleCodeScanner.Scan(raw);
+        var words = vocabulary.Read(raw);
+        var reading = new SentenceReader(complaint, words, symptoms, circumstances);
+        var understood = codes.Select(c => c.Sentence).ToHashSet();
+        foreach (var sentence in words.GroupBy(w => w.Sentence))
+        {
+            if (reading.Read([.. sentence]))
+                understood.Add(sentence.Key);
+        }
+
+        return new(reading.Reports(), [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)]);
+    }
+
+    private Phrase Parse(string id, string text) =>
+        new(id, [.. vocabulary.Read(WordSplitter.Split(text)).Where(w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
+}

@@ -1,0 +1,21 @@
+using System.Collections.Frozen;
+
+namespace Advice.Symptoms;
+
+/// <summary>Words that open a clause where there is no comma.</summary>
+internal static class Conjunctions
+{
+    private static readonly FrozenSet<string> Always =
+        Words("but however although though except because cuz whereas then");
+
+    private static readonly FrozenSet<string> BeforeSubject = Words("and or so plus also");
+
+    private static readonly FrozenSet<string> Subjects = Words(
+        "the my our your his her its it i im ive we you he she they this that these there when while if as a an then now sometimes one all");
+
+    /// <summary>Whether a clause begins with this word: "and" joins two verbs unless a subject follows.</summary>
+    public static bool OpensClause(string word, string next) =>
+        Always.Contains(word) || (BeforeSubject.Contains(word) && Subjects.Contains(next));
+
+    private static FrozenSet<string> Words(string words) => words.Split(' ').ToFrozenSet(StringComparer.Ordinal);
+}

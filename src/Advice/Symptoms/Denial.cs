@@ -1,0 +1,108 @@
+using System.Collections.Frozen;
+
+namespace Advice.Symptoms;
+
+/// <summary>Tells whether a text denies what a phrase in it says.</summary>
+internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
+{
+    /// <summary>Words that may stand between "not" and what is denied: "I do not hear any loud squeal".</summary>
+    private static readonly FrozenSet<string> Transparent = """
+        hear notice feel see observe experience find detect more other sign issue problem trouble symptom visible audible loud strange
+        unusual abnormal excessive weird make such
+        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Whether "not", "no" or "stopped" governs the phrase, before it or inside it.</summary>
+    public bool Governs(PhraseMatch match)
+    {
+        for (var i = match.First.Index + 1; i < match.Last.Index; i++)
+        {
+            if (!used[i] && IsNegator(i))
+                return true;
+        }
+
+        return IsDeniedBefore(match);
+    }
+
+    /// <summary>Whether the words after the phrase say that it has ceased: "is gone", "went away".</summary>
+    public bool Ceases(PhraseMatch match)
+    {
+        var next = NextContent(match.Last.Index + 1, match.Last.Clause);
+        return next >= 0 && IsCeasing(next);
+    }
+
+    /// <summary>Whether the clause says that all is well on the occasion that it names.</summary>
+    public bool IsWell(PhraseMatch occasion)
+    {
+        for (var i = occasion.First.Index - 1; i >= 0 && words[i].Clause == occasion.First.Clause; i--)
+        {
+            if (Calm.Contains(words[i].Surface))
+                return true;
+            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over"))
+                return IsNegator(i) || words[i].Surface == "stops" || IsCeasing(i) || (words[i].Surface == "away" && i > 0 && IsCeasing(i - 1));
+        }
+
+        return Enumerable.Range(occasion.Last.Index + 1, words.Count - occasion.Last.Index - 1)
+            .TakeWhile(i => words[i].Clause == occasion.Last.Clause).Any(i => Calm.Contains(words[i].Surface));
+    }
+
+    /// <summary>Whether the second phrase continues a list that began with the first: "no squeal, clunk or rattle".</summary>
+    public bool Continues(PhraseMatch first, PhraseMatch second)
+    {
+        var or = false;
+        for (var i = first.Last.Index + 1; i < second.First.Index; i++)
+        {
+            if (words[i].Kind == WordKind.Content && words[i].Term != "not")
+                return false;
+            or |= words[i].Surface is "or" or "nor";
+        }
+
+        for (var i = second.Last.Index + 1; !or && i < words.Count && words[i].Sentence == second.Last.Sentence; i++)
+            or = words[i].Surface is "or" or "nor";
+        return or;
+    }
+
+    private bool IsDeniedBefore(PhraseMatch match)
+    {
+        for (var i = match.First.Index - 1; i >= 0 && words[i].Clause == match.First.Clause && !used[i]; i--)
+        {
+            if (IsNegator(i))
+                return i + 1 == words.Count || words[i + 1].Surface != "only";
+            if (words[i].Surface is "stopped" or "quit" && match.First.Surface.EndsWith("ing", StringComparison.Ordinal))
+                return true;
+            if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
+                return false;
+        }
+
+        return false;
+    }
+
+    private bool IsNegator(int i) => words[i].Term is "not" or "no";
+
+    private bool IsCeasing(int i) =>
+        words[i].Surface is "gone" or "disappeared" or "disappears" or "vanished"
+        || (words[i].Term == "go" && i + 1 < words.Count && words[i + 1].Surface == "away" && !(i > 0 && NegatedBefore(i)));
+
+    private bool NegatedBefore(int i)
+    {
+        for (var j = i - 1; j >= 0 && words[j].Clause == words[i].Clause; j--)
+        {
+            if (words[j].Kind != WordKind.Filler)
+                return IsNegator(j);
+        }
+
+        return false;
+    }
+
+    private int NextContent(int from, int clause)
+    {
+        for (var i = from; i < words.Count && words[i].Clause == clause; i++)
+        {
+            if (words[i].Kind == WordKind.Content)
+                return i;
+        }
+
+        return -1;
+    }
+}

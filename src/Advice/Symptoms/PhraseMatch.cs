@@ -1,0 +1,15 @@
+namespace Advice.Symptoms;
+
+/// <summary>A phrase found in a text.</summary>
+/// <param name="Meaning">Id of what it says.</param>
+/// <param name="Words">Its words, in the order of the text.</param>
+/// <param name="Confidence">How sure it is, 0 … 1.</param>
+/// <param name="Weight">How much its words tell together: rare words tell more.</param>
+internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, double Confidence, double Weight)
+{
+    /// <summary>Its first word.</summary>
+    public Word First => Words[0];
+
+    /// <summary>Its last word.</summary>
+    public Word Last => Words[^1];
+}

@@ -1,0 +1,24 @@
+namespace Advice.Symptoms;
+
+/// <summary>Chooses among overlapping phrases: the one that tells more wins, and no word is used twice.</summary>
+internal static class Selection
+{
+    /// <summary>The chosen phrases in the order of the text; their words are marked as used.</summary>
+    public static List<PhraseMatch> Take(IEnumerable<PhraseMatch> found, bool[] used)
+    {
+        var chosen = new List<PhraseMatch>();
+        var ranked = found.OrderByDescending(m => m.Weight * m.Confidence).ThenBy(m => m.First.Index)
+            .ThenBy(m => m.Last.Index).ThenBy(m => m.Meaning, StringComparer.Ordinal);
+        foreach (var match in ranked)
+        {
+            if (match.Words.Any(w => used[w.Index]))
+                continue;
+            foreach (var word in match.Words)
+                used[word.Index] = true;
+            chosen.Add(match);
+        }
+
+        chosen.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
+        return chosen;
+    }
+}

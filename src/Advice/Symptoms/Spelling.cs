@@ -1,0 +1,58 @@
+using System.Collections.Frozen;
+
+namespace Advice.Symptoms;
+
+/// <summary>Takes a word that is not known for a known one that differs by one letter too many, too few, wrong or swapped.</summary>
+internal sealed class Spelling
+{
+    private const int Shortest = 5;
+    private const int Longest = 20;
+    private readonly FrozenSet<string> known;
+    private readonly FrozenSet<string> stems;
+    private readonly FrozenDictionary<string, string[]> byDeletion;
+
+    /// <summary>Knows these words.</summary>
+    public Spelling(IEnumerable<string> words)
+    {
+        known = words.ToFrozenSet(StringComparer.Ordinal);
+        stems = known.Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
+        byDeletion = known.Where(IsCorrectable)
+            .SelectMany(w => Deletions(w).Append(w).Distinct().Select(d => (Deletion: d, Word: w)))
+            .GroupBy(p => p.Deletion, p => p.Word, StringComparer.Ordinal)
+            .ToFrozenDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal);
+    }
+
+    /// <summary>The known word that is meant, or null if the word is known itself or resembles none.</summary>
+    public string? Correct(string word)
+    {
+        if (!IsCorrectable(word) || known.Contains(word) || stems.Contains(WordForms.Stem(word)) || OrdinaryWords.Contains(word))
+            return null;
+        return Deletions(word).Append(word)
+            .SelectMany(d => byDeletion.GetValueOrDefault(d, []))
+            .Where(k => k[0] == word[0] && IsOneSlip(k, word))
+            .Order(StringComparer.Ordinal)
+            .FirstOrDefault();
+    }
+
+    private static bool IsCorrectable(string word) =>
+        word.Length is >= Shortest and <= Longest && !word.AsSpan().ContainsAnyInRange('0', '9');
+
+    private static IEnumerable<string> Deletions(string word) => Enumerable.Range(0, word.Length).Select(i => word.Remove(i, 1));
+
+    private static bool IsOneSlip(string a, string b)
+    {
+        var start = 0;
+        while (start < a.Length && start < b.Length && a[start] == b[start])
+            start++;
+        int endA = a.Length, endB = b.Length;
+        while (endA > start && endB > start && a[endA - 1] == b[endB - 1])
+        {
+            endA--;
+            endB--;
+        }
+
+        int restA = endA - start, restB = endB - start;
+        return (restA <= 1 && restB <= 1)
+            || (restA == 2 && restB == 2 && a[start] == b[start + 1] && a[start + 1] == b[start]);
+    }
+}

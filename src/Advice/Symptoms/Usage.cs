@@ -1,0 +1,139 @@
+namespace Advice.Symptoms;
+
+/// <summary>
+/// English as drivers write it: words without weight, irregular forms, British and American spellings, words with one meaning.
+/// A line reads "word: whatever else means the same"; an entry of several words stands for one. Forms are folded on both sides.
+/// </summary>
+internal static class Usage
+{
+    /// <summary>Words that mean nothing here.</summary>
+    public const string Fillers = """
+        a an the my your his her our their this that these those it its is are was were be been being am im ive id
+        has have had having do does did doing will would shall should can could may might must wanna want wants wanted
+        me us him them theres thats so very really quite just also too even still again always often sometimes usually
+        properly correctly completely totally absolutely suddenly immediately actually basically literally simply
+        some any anymore kind sort bit little like here there got get gets getting now then please too
+        ever since yet already almost nearly severely badly extremely super pretty rather somewhat slightly
+        seem seems seemed appear appears appeared able randomly constantly consistently continually continuously repeatedly
+        occasionally intermittently periodically suddenly abruptly unexpectedly mph km kmh
+        """;
+
+    /// <summary>Words that only tell occasions apart.</summary>
+    public const string Links = "in at of to from with for by as into onto and or i we you he she they which who";
+
+    /// <summary>Contractions; the apostrophe is gone already, as it is in much of what people write.</summary>
+    public const string NegativeContractions = """
+        wont cant dont doesnt didnt isnt arent wasnt werent hasnt havent hadnt wouldnt couldnt shouldnt cannot aint mustnt neednt
+        """;
+
+    /// <summary>Single words and groups of words with one meaning.</summary>
+    public const string Meanings = """
+        not: never, fail to, fails to, failed to, failing to, failure to, refuse to, refused to, refusing to, refuses to, unable to, inability to, no longer, not able to, not want to, nor
+        no: without, wo, zero, lack, lacks, lacking, lack of, absence of
+        when: while, whenever, if, during, upon, whilst, wen, once
+        fail: failure, failing, malfunction, malfunctioning, inoperable, inoperative, inop, nonfunctional, non functional, not work, not function, not operate, stop work, stop function, stop operate, quit work, quit function, cease, cease to work, out of order, not operational, not functional, go out, give out, gave out, stop respond, not respond
+        itself: by itself, on its own, on own, by themselves, on their own, themselves, its own, own accord
+        tire: tyre, tyres
+        hood: bonnet
+        windshield: windscreen, wind shield, wind screen, windsheild, windshild
+        trunk: boot lid
+        transmission: gearbox, tranny, trans, gear box
+        gas: petrol, gasoline, gasolene
+        coolant: antifreeze, anti freeze
+        curb: kerb
+        center: centre
+        color: colour
+        gray: grey
+        odor: odour, stench, stink, stinks, stinking, stunk, reek, reeks, scent, aroma
+        smell: odor, smelled, smelt, smelling, smelly
+        noise: sound, sounds, sounding, noisy, noises
+        rotor: disc, disk
+        dash: dashboard, dash board, instrument panel, instrument cluster, dash panel
+        light: lamp, lite, indicator light, warning light, warning lamp, indicator lamp, lights
+        message: warning message, error message, notification, alert
+        headlight: headlamp, head light, head lamp, headlite
+        taillight: taillamp, tail light, tail lamp, rear light
+        turnsignal: turn signal, blinker, turning signal, direction indicator, turn indicator, signal light
+        airbag: air bag, srs
+        ac: aircon, air con, air conditioning, air conditioner, air condition, climate control, hvac
+        parkbrake: parking brake, handbrake, hand brake, emergency brake, e brake, ebrake, park brake
+        4wd: four wheel drive, 4 wheel drive, 4x4, awd, all wheel drive, four by four
+        temperature: temp
+        startup: start up
+        sunroof: sun roof, moonroof, moon roof, pano roof, panoramic roof
+        tailgate: liftgate, lift gate, tail gate, hatchback, hatch
+        keyfob: key fob, fob
+        speedometer: speedo, speed o meter
+        defrost: defroster, demist, demister, defog, defogger
+        camera: cam
+        shock: shock absorber, damper
+        caliper: calliper
+        mirror: miror
+        wiper: windshield wiper
+        fob: remote
+        coil: coilpack
+        thermostat: thermastat
+        shudder: judder
+        car: vehicle, truck, suv, van, minivan, automobile, pickup
+        highway: motorway, freeway, interstate, expressway, turnpike
+        rpm: rpms, revs
+        infotainment: touchscreen, touch screen, head unit
+        shake: shook, shaken, shaky
+        vibrate: vibration
+        wobble: wobbly
+        go: went, goes, gone, going
+        come: came, coming
+        lose: lost, loss, losing, loses, loosing, looses
+        blow: blew, blown
+        break: broke, broken, busted
+        fall: fell, fallen
+        stick: stuck, sticky
+        die: died, dying, dies
+        freeze: froze, frozen
+        run: ran
+        wear: wore, worn
+        keep: kept
+        feel: felt, feels
+        hold: held
+        spin: spun
+        burn: burnt
+        leak: leakage, leaky
+        catch: caught
+        take: took, taken
+        tear: tore, torn
+        bend: bent
+        drive: drove, driven
+        sink: sank, sunk
+        swell: swollen
+        use: used, uses
+        add: adding, added
+        grind: ground, grinded
+        squeak: squeaky
+        squeal: squeel, squeeling
+        make: made, makes, making
+        hit: hitting
+        shift: shifter
+        slip: slippage
+        crack: cracked
+        detach: detached, detachment
+        explode: explosion, exploded
+        corrode: corrosion
+        distort: distortion
+        separate: separation
+        judge: judgement
+        shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, switch off, turn itself off, turn off itself
+        lightup: light up, lit up
+        speed up: sped up
+        """;
+
+    /// <summary>Idioms with words that elsewhere state an occasion or a position; they state none.</summary>
+    public const string Idioms = """
+        in front of; front seat; rear seat; back seat; rear view; rearview; rear ended; rear end collision; rear end accident; front collision;
+        parking lot; parking brake; park assist; parking sensor; brake light; brake pedal; brake system; brake fluid; brake pads;
+        turn signal; turn on; turn off; turned on; turned off; turned out; turn over; turns over; turn around; in turn;
+        i turn on; i turn off; i turn over; i turn around; i turned it on; i turned it off; i turn it on; i turn it off;
+        cruise control; winter tires; summer tires; snow tires; rain sensor; right now; right away; right after; all right;
+        steering wheel; start driving; started driving; to start with; started when; cold air; hot air; idle air; air conditioning; highway patrol;
+        stop sign; stop light turned; parked car; parked cars; parking garage; park it; highway safety; national highway; highway traffic safety;
+        """;
+}

@@ -1,0 +1,17 @@
+namespace Advice.Symptoms;
+
+/// <summary>A word of the text, or several that together mean one.</summary>
+/// <param name="Surface">As written, in lower case and without apostrophes.</param>
+/// <param name="Term">What all its forms and spellings have in common.</param>
+/// <param name="Kind">How much it contributes.</param>
+/// <param name="Start">Its place in the text.</param>
+/// <param name="End">The place after its last character.</param>
+/// <param name="Sentence">Number of its sentence.</param>
+/// <param name="Clause">Number of its clause, counted through the text.</param>
+/// <param name="Misspelt">Whether it was taken for another word that differs in one letter.</param>
+internal sealed record Word(
+    string Surface, string Term, WordKind Kind, int Start, int End, int Sentence, int Clause, bool Misspelt = false)
+{
+    /// <summary>Its place among the words of the text.</summary>
+    public int Index { get; init; }
+}
