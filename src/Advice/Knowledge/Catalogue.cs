@@ -89,6 +89,9 @@ public sealed record Catalogue
         return false;
     }
 
+    /// <summary>Whether two positions have a wheel in common.</summary>
+    public bool PositionsOverlap(string a, string b) => a == b || Positions[a].Parts.Any(Positions[b].Parts.Contains);
+
     private bool IsWithin(string? narrow, string wide)
     {
         for (; narrow is not null; narrow = Occasions[narrow].Within)

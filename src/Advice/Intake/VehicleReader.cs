@@ -1,0 +1,60 @@
+using System.Globalization;
+using Advice.Documents;
+using Advice.Findings;
+using Advice.Vehicles;
+
+namespace Advice.Intake;
+
+/// <summary>Turns a described vehicle into the facts that rules ask for.</summary>
+public static class VehicleReader
+{
+    private const double DaysPerYear = 365.2425;
+
+    /// <summary>The facts; what the description leaves out is unknown. Age counts from the start of the model year.</summary>
+    public static Vehicle Read(VehicleDescription vehicle, DateOnly asOf)
+    {
+        var words = new Dictionary<string, string>();
+        var numbers = new Dictionary<string, double>();
+
+        Word("body", vehicle.Body);
+        Word("driveline", vehicle.Driveline);
+        Word("transmission", vehicle.Transmission);
+        Word("fuel", vehicle.Fuel);
+        Word("duty", vehicle.Duty);
+        Word("rearAxle", vehicle.RearAxle);
+        Word("timingDrive", vehicle.Engine?.TimingDrive);
+        Truth("interference", vehicle.Engine?.Interference);
+        Word("ignition", vehicle.Engine?.Ignition);
+        Truth("forcedInduction", vehicle.Engine?.ForcedInduction);
+        Number("cylinders", vehicle.Engine?.Cylinders);
+        Word("steeringAssist", vehicle.Steering?.Assist);
+        Number("wheelDiameterIn", UnitConversion.Convert(vehicle.Steering?.WheelDiameter, "in"));
+        Word("frontBrakes", vehicle.Brakes?.Front);
+        Word("rearBrakes", vehicle.Brakes?.Rear);
+        Word("parkingBrake", vehicle.Brakes?.Parking);
+        Truth("limitedSlip", vehicle.Equipment?.LimitedSlip);
+        Truth("antilockBrakes", vehicle.Equipment?.AntilockBrakes);
+        Truth("airConditioning", vehicle.Equipment?.AirConditioning);
+        Truth("sunroof", vehicle.Equipment?.Sunroof);
+        Truth("keylessStart", vehicle.Equipment?.KeylessStart);
+        Truth("startStop", vehicle.Equipment?.StartStop);
+        Number(Vehicle.OdometerKm, UnitConversion.Convert(vehicle.Odometer, "km"));
+        if (vehicle.ModelYear is { } year)
+            Number(Vehicle.AgeYears, Math.Max(0, (asOf.DayNumber - new DateOnly(year, 1, 1).DayNumber) / DaysPerYear));
+        return new Vehicle(words, numbers);
+
+        void Word(string fact, string? word)
+        {
+            if (word is not null and not "unknown")
+                words[fact] = word;
+        }
+
+        void Truth(string fact, bool? truth) => Word(fact, truth?.ToString(CultureInfo.InvariantCulture).ToLowerInvariant());
+
+        void Number(string fact, double? number)
+        {
+            if (number is { } value)
+                numbers[fact] = value;
+        }
+    }
+}

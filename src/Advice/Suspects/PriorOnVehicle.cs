@@ -1,0 +1,37 @@
+using Advice.Evidence;
+using Advice.Knowledge;
+using Advice.Vehicles;
+
+namespace Advice.Suspects;
+
+/// <summary>Probability of a fault on this vehicle before any sign.</summary>
+public sealed class PriorOnVehicle(Catalogue catalogue)
+{
+    private const double Smallest = 1e-5;
+    private const double Largest = 0.5;
+
+    /// <summary>Base rate, with factors on its odds for age, distance and history, times the share of vehicles that can have it.</summary>
+    public double Of(Fault fault, Vehicle vehicle, IEnumerable<OddsFactor> factors)
+    {
+        var odds = fault.Prior / (1 - fault.Prior)
+            * fault.Ageing.Factor(vehicle.Number(Vehicle.OdometerKm), vehicle.Number(Vehicle.AgeYears));
+        foreach (var factor in factors)
+            odds *= factor.Rule.Odds;
+        return odds / (1 + odds) * Share(catalogue.FitsByFault[fault.Id], vehicle);
+    }
+
+    /// <summary>Keeps a prior where neither certainty nor rounding rules.</summary>
+    public static double Clamp(double prior) => Math.Clamp(prior, Smallest, Largest);
+
+    /// <summary>Probability that this vehicle has what those rules are about. Facts count once, however many rules ask for them.</summary>
+    public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
+    {
+        var share = 1.0;
+        foreach (var byFact in fits.SelectMany(rule => rule.When.Tests).GroupBy(test => test.Fact.Id))
+        {
+            share *= byFact.Min(test => test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share });
+        }
+
+        return share;
+    }
+}

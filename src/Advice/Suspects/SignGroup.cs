@@ -1,0 +1,80 @@
+using Advice.Evidence;
+using Advice.Inference;
+using Advice.Knowledge;
+
+namespace Advice.Suspects;
+
+/// <summary>
+/// Signs of a case that count as one piece of evidence: a sign, what it implies, and vaguer reports of the same symptom.
+/// </summary>
+public sealed class SignGroup
+{
+    private readonly SeenSign _leading;
+    private readonly double _leak;
+    private readonly HashSet<SeenSign> _members;
+
+    private SignGroup(SeenSign leading, double leak, HashSet<SeenSign> members) => (_leading, _leak, _members) = (leading, leak, members);
+
+    /// <summary>The groups of a case, by leading sign.</summary>
+    public static IEnumerable<SignGroup> Of(CaseEvidence evidence, Catalogue catalogue)
+    {
+        var seen = evidence.Links.Select(link => link.Seen).Concat(evidence.Implied.Select(implied => implied.From)).Distinct().ToList();
+        var implied = evidence.Implied.Select(one => one.Implied.Sign).ToHashSet();
+        var leaders = seen.Where(sign => !sign.Present || (!implied.Contains(sign.Sign) && !IsVaguer(sign, seen)))
+            .OrderBy(sign => sign.ToString(), StringComparer.Ordinal);
+        foreach (var leader in leaders)
+        {
+            var members = leader.Present ? Followers(leader, seen, evidence.Implied) : [leader];
+            yield return new SignGroup(leader, LeakOf(leader, evidence, catalogue), members);
+        }
+    }
+
+    /// <summary>The manifestation of this group. A fault linked to the leading sign counts by that link alone.</summary>
+    public Manifestation Manifest(IReadOnlyList<FaultInstance> instances)
+    {
+        var links = new List<CauseLink>();
+        for (var cause = 0; cause < instances.Count; cause++)
+        {
+            var own = instances[cause].Links.Where(link => _members.Contains(link.Seen)).ToList();
+            var leading = own.Where(link => link.Seen == _leading).ToList();
+            foreach (var link in leading.Count > 0 ? leading : own)
+                links.Add(new CauseLink(cause, link.Strength));
+        }
+
+        return new Manifestation(_leading.ToString(), _leading.Present, _leak, links);
+    }
+
+    private static bool IsVaguer(SeenSign sign, List<SeenSign> seen) =>
+        sign is { Occasions.Count: 0, Position: null }
+        && seen.Exists(other => other.Present && other.Sign == sign.Sign && (other.Occasions.Count > 0 || other.Position is not null));
+
+    private static HashSet<SeenSign> Followers(SeenSign leader, List<SeenSign> seen, IReadOnlyList<ImpliedSign> implied)
+    {
+        var members = new HashSet<SeenSign> { leader };
+        var signs = new HashSet<Sign> { leader.Sign };
+        for (var grown = true; grown;)
+        {
+            grown = false;
+            foreach (var one in implied)
+                grown |= signs.Contains(one.From.Sign) && signs.Add(one.Implied.Sign);
+        }
+
+        signs.Remove(leader.Sign);
+        members.UnionWith(seen.Where(sign => sign.Present && signs.Contains(sign.Sign)));
+        return members;
+    }
+
+    private static double LeakOf(SeenSign sign, CaseEvidence evidence, Catalogue catalogue)
+    {
+        if (sign.Sign.Kind == SignKind.Outcome)
+            return catalogue.Checks[sign.Sign.Id].FalseAlarm;
+        var leak = catalogue.Leaks[sign.Sign];
+        var unexplained = sign.Sign.Kind == SignKind.Code ? TroubleCode.UnexplainedShare : catalogue.Symptoms[sign.Sign.Id].UnexplainedShare;
+        var explained = 1 - unexplained;
+        foreach (var normal in evidence.Normals.Where(normal => normal.Seen == sign))
+            explained *= 1 - normal.Rule.Share;
+
+        // The leak stands for the odds of "none of the listed faults"; what is normal raises those odds.
+        return Math.Min(0.5, leak * ((1 - explained) / explained) / (unexplained / (1 - unexplained)));
+    }
+}
