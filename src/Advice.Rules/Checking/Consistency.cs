@@ -1,0 +1,68 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>Checks that look at several entries at once.</summary>
+internal sealed class Consistency(Tables tables, Problems problems)
+{
+    /// <summary>Checks whatever was bound. What a faulty entry would have added cannot be missed, so whether every fault is shown and
+    /// found is asked only once the entries themselves are right.</summary>
+    public void Check()
+    {
+        var wellFormed = problems.None;
+        Cycles();
+        DuplicateLinks();
+        if (wellFormed)
+            Coverage();
+    }
+
+    private void Cycles()
+    {
+        Acyclic(tables.Occasions, tables.Occasions.Bound.Where(o => o.Within is not null).Select(o => (o.Id, o.Within!)), "lies within itself");
+        Acyclic(tables.Jurisdictions, tables.Jurisdictions.Bound.Where(j => j.Within is not null).Select(j => (j.Id, j.Within!)), "lies within itself");
+        Acyclic(tables.SetUps, tables.SetUps.Bound.SelectMany(s => s.Includes.Select(other => (s.Id, other))), "includes itself");
+        var implies = tables.Rules.Bound.OfType<ImpliesRule>().ToList();
+        foreach (var sign in Loops.In(implies.Select(rule => (rule.Sign, rule.Implied))))
+        {
+            var rule = implies.Find(r => r.Sign == sign)!;
+            problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{sign.Id}' implies itself, through '{rule.Implied.Id}'; drop one of these rules");
+        }
+    }
+
+    private void Acyclic(IIds ids, IEnumerable<(string From, string To)> edges, string says)
+    {
+        foreach (var id in Loops.In(edges))
+            problems.Add(ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");
+    }
+
+    private void DuplicateLinks()
+    {
+        foreach (var same in tables.Rules.Bound.OfType<ShowsRule>().GroupBy(rule => (rule.Fault, rule.Sign, Key(rule))))
+        {
+            foreach (var rule in same.Skip(1))
+                problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says again what '{same.First().Id}' says: same fault, sign, occasions and vehicles; keep one");
+        }
+    }
+
+    // A rule with other exceptions is another statement: "often, unless it is also seen that …".
+    private static string Key(ShowsRule rule) => string.Join('|',
+        Sorted(rule.Occasions), Sorted(rule.Without), Sorted(rule.When.Tests.Select(t => $"{t.Fact.Id}:{Sorted(t.Words)}:{t.AtLeast}:{t.Below}")));
+
+    private static string Sorted(IEnumerable<string> words) => string.Join(',', words.Order(StringComparer.Ordinal));
+
+    private void Coverage()
+    {
+        var shown = tables.Rules.Bound.OfType<ShowsRule>().Select(rule => rule.Fault).ToHashSet(StringComparer.Ordinal);
+        var found = tables.Checks.Bound.SelectMany(check => check.Detects).Select(d => d.Fault).ToHashSet(StringComparer.Ordinal);
+        foreach (var fault in tables.Faults.Bound)
+        {
+            if (!shown.Contains(fault.Id))
+                problems.Add(tables.Faults.PlaceOf(fault.Id), $"nothing shows the fault '{fault.Id}'; add a 'shows' rule");
+            if (!found.Contains(fault.Id))
+                problems.Add(tables.Faults.PlaceOf(fault.Id), $"no check detects the fault '{fault.Id}'; name it under 'detects' of a check");
+        }
+
+        if (!tables.Facts.TryGet("duty", out _) && tables.Services.Bound.FirstOrDefault(s => s.Intervals.Any(i => i.Duty is not null)) is { } item)
+            problems.Add(tables.Services.PlaceOf(item.Id), "an interval names a duty, but there is no vehicle fact 'duty'");
+    }
+}

@@ -1,0 +1,64 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>The closed word lists of the rule format.</summary>
+internal static class FormatWords
+{
+    /// <summary>In so many of a hundred vehicles that have the fault is it noticed.</summary>
+    public static readonly Dictionary<string, double> Often = new(StringComparer.Ordinal)
+    {
+        ["rarely"] = 0.05,
+        ["sometimes"] = 0.2,
+        ["often"] = 0.5,
+        ["usually"] = 0.8,
+        ["nearly always"] = 0.95,
+        ["nearly-always"] = 0.95,
+    };
+
+    /// <summary>Share of the reports of a symptom that no listed fault explains.</summary>
+    public static readonly Dictionary<string, double> Specificity = new(StringComparer.Ordinal)
+    {
+        ["specific"] = 0.05,
+        ["ordinary"] = 0.10,
+        ["vague"] = 0.30,
+    };
+
+    /// <summary>How a value is known.</summary>
+    public static readonly Dictionary<string, Grade> Grades = new(StringComparer.Ordinal)
+    {
+        ["primary"] = Grade.Primary,
+        ["secondary"] = Grade.Secondary,
+        ["from memory"] = Grade.FromMemory,
+        ["common practice"] = Grade.CommonPractice,
+        ["judgement"] = Grade.Judgement,
+    };
+
+    /// <summary>The least training that a piece of work needs.</summary>
+    public static readonly Dictionary<string, DoneBy> DoneBy = new(StringComparer.Ordinal)
+    {
+        ["owner"] = Knowledge.DoneBy.Owner,
+        ["technician"] = Knowledge.DoneBy.Technician,
+    };
+
+    /// <summary>Classes of deficiency.</summary>
+    public static readonly Dictionary<string, Deficiency> Deficiency = new(StringComparer.Ordinal)
+    {
+        ["none"] = Knowledge.Deficiency.None,
+        ["minor"] = Knowledge.Deficiency.Minor,
+        ["major"] = Knowledge.Deficiency.Major,
+        ["dangerous"] = Knowledge.Deficiency.Dangerous,
+    };
+
+    /// <summary>Whether it may be driven.</summary>
+    public static readonly Dictionary<string, DrivingAdvice> Driving = new(StringComparer.Ordinal)
+    {
+        ["normal"] = DrivingAdvice.Normal,
+        ["soon"] = DrivingAdvice.Soon,
+        ["workshopOnly"] = DrivingAdvice.WorkshopOnly,
+        ["stop"] = DrivingAdvice.Stop,
+    };
+
+    /// <summary>Truth values.</summary>
+    public static readonly Dictionary<string, bool> Truth = new(StringComparer.Ordinal) { ["true"] = true, ["false"] = false };
+}

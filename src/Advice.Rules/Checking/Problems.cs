@@ -1,0 +1,20 @@
+using Advice.Rules.Files;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>All that was found wrong so far: an author gets the whole list at once.</summary>
+internal sealed class Problems
+{
+    private readonly List<RuleFileError> errors = [];
+
+    /// <summary>Whether nothing is wrong.</summary>
+    public bool None => errors.Count == 0;
+
+    /// <summary>The errors by file, line and column.</summary>
+    public IReadOnlyList<RuleFileError> InOrder =>
+        [.. errors.OrderBy(e => e.File, StringComparer.Ordinal).ThenBy(e => e.Line).ThenBy(e => e.Column).Distinct()];
+
+    /// <summary>Adds an error.</summary>
+    public void Add(Place place, string message, string? nearest = null) =>
+        errors.Add(new RuleFileError(place.File, place.Line, place.Column, message, nearest));
+}

@@ -1,0 +1,68 @@
+using Advice.Knowledge;
+using Advice.Rules.Files;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>Binds the files of a rule set to a catalogue.</summary>
+internal static class RuleSetBinder
+{
+    /// <summary>The catalogue; null where anything is wrong.</summary>
+    public static Catalogue? Bind(IEnumerable<MappingNode> files, Problems problems)
+    {
+        var tables = new Tables();
+        var declared = new Declarations(tables, problems);
+        foreach (var file in files)
+            declared.Add(file);
+
+        var sources = new SourceBinder(tables, problems);
+        var conditions = new ConditionBinder(tables, problems);
+        sources.BindAll(declared["sources"]);
+        new VocabularyBinder(tables, sources, problems).BindAll(declared);
+        new FactBinder(tables, sources, problems).BindAll(declared["facts"]);
+        new SignBinder(tables, sources, problems).BindAll(declared);
+        new FaultBinder(tables, sources, problems).BindAll(declared["faults"]);
+        new CheckBinder(tables, sources, problems).BindAll(declared["checks"]);
+        new LimitBinder(tables, sources, conditions, problems).BindAll(declared["limits"]);
+        new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
+        new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
+        new Consistency(tables, problems).Check();
+        return problems.None ? Catalogue(tables) : null;
+    }
+
+    private static Catalogue Catalogue(Tables tables)
+    {
+        var rules = tables.Rules.Bound.OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
+        var checks = tables.Checks.Bound.OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
+        var fits = rules.OfType<FitsRule>().ToList();
+        var shows = rules.OfType<ShowsRule>().ToLookup(rule => rule.Sign);
+        var faults = tables.Faults.Freeze();
+        return new Catalogue
+        {
+            Systems = [.. tables.Systems.Bound],
+            Occasions = tables.Occasions.Freeze(),
+            Positions = tables.Positions.Freeze(),
+            Jurisdictions = tables.Jurisdictions.Freeze(),
+            Areas = [.. tables.Areas.Bound],
+            SetUps = [.. tables.SetUps.Bound.OrderBy(setUp => setUp.Order).ThenBy(setUp => setUp.Id, StringComparer.Ordinal)],
+            Facts = tables.Facts.Freeze(),
+            Symptoms = tables.Symptoms.Freeze(),
+            Codes = tables.Codes.Freeze(),
+            Faults = faults,
+            Checks = tables.Checks.Freeze(),
+            Cautions = tables.Cautions.Freeze(),
+            Services = tables.Services.Freeze(),
+            LimitsByCheck = tables.Limits.Bound.OrderBy(limit => limit.Id, StringComparer.Ordinal).ToLookup(limit => limit.Check),
+            Rules = tables.Rules.Freeze(),
+            ChecksByFault = checks.SelectMany(check => check.Detects.Select(d => d.Fault).Distinct(), (check, fault) => (check, fault))
+                .ToLookup(pair => pair.fault, pair => pair.check),
+            FitsByFault = By(fits, rule => rule.Faults),
+            FitsByCheck = By(fits, rule => rule.Checks),
+            FitsByService = By(fits, rule => rule.Services),
+            ShowsBySign = shows,
+            Leaks = Leaks.Of(tables.Symptoms.Bound, tables.Codes.Bound, faults, shows),
+        };
+    }
+
+    private static ILookup<string, FitsRule> By(IEnumerable<FitsRule> fits, Func<FitsRule, IEnumerable<string>> named) =>
+        fits.SelectMany(named, (rule, id) => (rule, id)).ToLookup(pair => pair.id, pair => pair.rule);
+}

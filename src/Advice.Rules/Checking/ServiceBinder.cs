@@ -1,0 +1,38 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>Binds service items.</summary>
+internal sealed class ServiceBinder(Tables tables, SourceBinder sources, ConditionBinder conditions, Problems problems)
+{
+    private static readonly string[] Members = ["id", "name", "plain", "system", "because", "intervals", "source"];
+    private static readonly string[] IntervalMembers = ["km", "years", "duty", "vehicle", "source"];
+
+    /// <summary>Binds all entries.</summary>
+    public void BindAll(IReadOnlyList<Entry> entries)
+    {
+        foreach (var (id, node) in entries)
+            tables.Services.Bind(id, Service(id, new EntryReader(node, "service item", Members, problems)));
+    }
+
+    private ServiceItem Service(string id, EntryReader reader)
+    {
+        sources.Optional(reader);
+        var because = reader.Text("because");
+        var intervals = reader.Inners("intervals", "interval", IntervalMembers).Select(Interval).ToList();
+        return new ServiceItem(
+            id, reader.TextPair("name"), reader.Id("system", tables.Systems), new Text(because, because), [.. intervals.OfType<Interval>()]);
+    }
+
+    private Interval? Interval(EntryReader reader)
+    {
+        var (km, years) = (reader.NumberOrNull("km", 100, 1_000_000), reader.NumberOrNull("years", 0.01, 50));
+        if (!reader.Has("km") && !reader.Has("years"))
+            problems.Add(reader.Place, "an interval needs 'km', 'years' or both");
+        var duty = reader.TextOrNull("duty");
+        if (duty is not null && tables.Facts.TryGet("duty", out var duties) && !duties.Values.ContainsKey(duty))
+            reader.Refuse("duty", $"'{duty}' is no value of 'duty'; it is one of {string.Join(", ", duties.Values.Keys)}", NearestWord.To(duty, duties.Values.Keys));
+        var when = conditions.Read(reader);
+        return sources.Required(reader) is { } source ? new Interval(km, years, duty, when, source) : null;
+    }
+}

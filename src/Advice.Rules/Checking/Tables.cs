@@ -1,0 +1,74 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Checking;
+
+/// <summary>One table for each kind of entry.</summary>
+internal sealed class Tables
+{
+    /// <summary>The kinds of rule, which share one table because their ids are unique across kinds.</summary>
+    public static readonly string[] RuleKinds = ["shows", "prone", "fits", "implies", "warns", "driving", "normal"];
+
+    public Tables()
+    {
+        ByKind = new Dictionary<string, IIds>(StringComparer.Ordinal)
+        {
+            ["systems"] = Systems,
+            ["sources"] = Sources,
+            ["areas"] = Areas,
+            ["occasions"] = Occasions,
+            ["positions"] = Positions,
+            ["jurisdictions"] = Jurisdictions,
+            ["ageing"] = Ageings,
+            ["consequences"] = Consequences,
+            ["cautions"] = Cautions,
+            ["set-ups"] = SetUps,
+            ["facts"] = Facts,
+            ["symptoms"] = Symptoms,
+            ["codes"] = Codes,
+            ["faults"] = Faults,
+            ["checks"] = Checks,
+            ["limits"] = Limits,
+            ["services"] = Services,
+        };
+        foreach (var kind in RuleKinds)
+            ByKind.Add(kind, Rules);
+    }
+
+    public Dictionary<string, IIds> ByKind { get; }
+
+    public Table<VehicleSystem> Systems { get; } = new("system");
+
+    public Table<Source> Sources { get; } = new("source");
+
+    public Table<Area> Areas { get; } = new("area");
+
+    public Table<Occasion> Occasions { get; } = new("occasion");
+
+    public Table<Position> Positions { get; } = new("position");
+
+    public Table<Jurisdiction> Jurisdictions { get; } = new("jurisdiction");
+
+    public Table<Ageing> Ageings { get; } = new("ageing");
+
+    public Table<Consequence> Consequences { get; } = new("consequence");
+
+    public Table<Caution> Cautions { get; } = new("caution");
+
+    public Table<SetUp> SetUps { get; } = new("set-up");
+
+    public Table<VehicleFact> Facts { get; } = new("vehicle fact");
+
+    public Table<Symptom> Symptoms { get; } = new("symptom");
+
+    public Table<TroubleCode> Codes { get; } = new("trouble code");
+
+    public Table<Fault> Faults { get; } = new("fault");
+
+    public Table<Check> Checks { get; } = new("check");
+
+    public Table<Limit> Limits { get; } = new("limit");
+
+    public Table<ServiceItem> Services { get; } = new("service item");
+
+    public Table<Rule> Rules { get; } = new("rule");
+}

@@ -1,0 +1,73 @@
+using Advice.Evidence;
+using Advice.Knowledge;
+using Advice.Rules.Rows;
+using NRules;
+
+namespace Advice.Rules.Network;
+
+/// <summary>One NRules session for one case.</summary>
+internal sealed class RuleSession : IRuleSession
+{
+    private const int MostFirings = 100_000;
+
+    private readonly ISession _session = AdviceNetwork.Open();
+    private readonly TriggerIndex _index;
+    private readonly Inquiry _inquiry;
+    private readonly Workspace _work;
+
+    public RuleSession(Case @case, Catalogue catalogue, TriggerIndex index)
+    {
+        _index = index;
+        _inquiry = new Inquiry(@case, catalogue);
+        _work = new Workspace(_inquiry, index);
+    }
+
+    public CaseEvidence Gather()
+    {
+        _session.Insert(_work);
+        foreach (var sign in SignsOf(_inquiry.Case, _inquiry.Catalogue))
+            _session.InsertAll(_work.See(new Seen(sign, reported: true)));
+        _session.Fire(MostFirings);
+        return new CaseEvidence(
+            [.. _work.Links.OrderBy(link => link.Seen.ToString(), StringComparer.Ordinal).ThenBy(link => link.Rule, StringComparer.Ordinal)
+                .ThenBy(link => link.Fault, StringComparer.Ordinal)],
+            [.. _work.Factors.OrderBy(one => one.Fault, StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)],
+            [.. _work.Implied.OrderBy(one => one.Implied.ToString(), StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)
+                .ThenBy(one => one.From.ToString(), StringComparer.Ordinal)],
+            [.. _work.Normals.OrderBy(one => one.Rule.Id, StringComparer.Ordinal).ThenBy(one => one.Seen.ToString(), StringComparer.Ordinal)]);
+    }
+
+    public Conclusions Conclude(IReadOnlyDictionary<string, double> suspected, IReadOnlyCollection<string> checks)
+    {
+        _inquiry.Suspect(suspected, checks);
+        var symptoms = _inquiry.Case.Reports.Where(report => report.Present).Select(report => report.Symptom)
+            .Concat(_work.Implied.Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();
+        var rows = symptoms.SelectMany(_index.OfSymptom).Concat(_index.OfSuspects(suspected.Keys, checks)).Distinct();
+        _session.InsertAll(rows.Select(row => new CaseCandidate(row, _inquiry)).ToList());
+        _session.Fire(MostFirings);
+        return new Conclusions(
+            [.. _work.Cautions.OrderBy(rule => rule.Id, StringComparer.Ordinal)],
+            [.. _work.Driving.OrderByDescending(rule => rule.Advice).ThenBy(rule => rule.Id, StringComparer.Ordinal)]);
+    }
+
+    private static IEnumerable<SeenSign> SignsOf(Case @case, Catalogue catalogue)
+    {
+        foreach (var report in @case.Reports)
+            yield return new SeenSign(Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present);
+        foreach (var code in @case.Codes)
+            yield return new SeenSign(Sign.Code(code), [], null, true);
+        foreach (var outcome in @case.Outcomes)
+        {
+            if (outcome.Value is not null)
+            {
+                yield return new SeenSign(Sign.Outcome(outcome.Check, outcome.Value), [], outcome.Position, true);
+                continue;
+            }
+
+            var check = catalogue.Checks[outcome.Check];
+            var abnormal = check.Measure is not null ? [Sign.BeyondLimit] : check.Observations.Where(one => !one.Normal).Select(one => one.Id);
+            foreach (var value in abnormal)
+                yield return new SeenSign(Sign.Outcome(check.Id, value), [], outcome.Position, false);
+        }
+    }
+}

@@ -1,0 +1,15 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Rows;
+
+/// <summary>The case calls for a caution.</summary>
+internal sealed class CautionRow(WarnsRule rule) : CaseRow
+{
+    /// <summary>The rule.</summary>
+    public WarnsRule Rule => rule;
+
+    /// <inheritdoc/>
+    public override bool Holds(Inquiry inquiry) =>
+        inquiry.SeesAll(rule.Symptoms, rule.Occasions) && inquiry.Suspects(rule.Fault, rule.Probability) && inquiry.AdvisesAny(rule.Checks)
+        && !inquiry.ReportsAny(rule.Without) && SignRow.Likely(rule.When, inquiry);
+}

@@ -1,0 +1,15 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Rows;
+
+/// <summary>Whether it may be driven.</summary>
+internal sealed class DrivingRow(DrivingRule rule) : CaseRow
+{
+    /// <summary>The rule.</summary>
+    public DrivingRule Rule => rule;
+
+    /// <inheritdoc/>
+    public override bool Holds(Inquiry inquiry) =>
+        inquiry.SeesAll(rule.Symptoms, rule.Occasions) && inquiry.Suspects(rule.Fault, rule.Probability)
+        && !inquiry.ReportsAny(rule.Without) && SignRow.Likely(rule.When, inquiry);
+}

@@ -1,0 +1,68 @@
+using Advice.Evidence;
+using Advice.Knowledge;
+
+namespace Advice.Rules.Rows;
+
+/// <summary>A fault shows itself by a sign: a shows rule, or what a check detects.</summary>
+internal sealed class LinkRow : SignRow
+{
+    private readonly IReadOnlyList<string> occasions;
+    private readonly IReadOnlyList<string> without;
+    private readonly double often;
+    private readonly VehicleCondition when;
+    private readonly VehicleCondition[] exists;
+    private readonly string rule;
+    private readonly Text because;
+    private readonly Text becauseDenied;
+    private readonly Source? source;
+
+    /// <summary>A row for a shows rule.</summary>
+    public LinkRow(ShowsRule shows, Catalogue catalogue)
+    {
+        (Sign, Fault, rule, often, when) = (shows.Sign, shows.Fault, shows.Id, shows.Often, shows.When);
+        (occasions, without) = (shows.Occasions, shows.Without);
+        (because, becauseDenied, source) = (shows.Because, shows.Because, shows.Source);
+        exists = Exists(shows.Fault, catalogue);
+    }
+
+    /// <summary>A row for one abnormal value by which a check detects a fault.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="detects">What it detects.</param>
+    /// <param name="value">The abnormal value.</param>
+    /// <param name="shows">That value in words.</param>
+    /// <param name="catalogue">The knowledge.</param>
+    public LinkRow(Check check, Detects detects, string value, string shows, Catalogue catalogue)
+    {
+        (Sign, Fault, rule, often) = (Sign.Outcome(check.Id, value), detects.Fault, check.Id, detects.Surely);
+        (when, occasions, without) = (VehicleCondition.Always, [], []);
+        because = new Text($"{check.Title.Trade}: {shows}", $"{check.Title.Plain}: {shows}");
+        becauseDenied = new Text($"{check.Title.Trade}: not {shows}", $"{check.Title.Plain}: not {shows}");
+        exists = Exists(detects.Fault, catalogue);
+    }
+
+    /// <summary>The sign.</summary>
+    public Sign Sign { get; }
+
+    /// <summary>Id of the fault.</summary>
+    public string Fault { get; }
+
+    /// <inheritdoc/>
+    public override bool Holds(Seen seen, Inquiry inquiry)
+    {
+        if (!seen.Concerns(occasions, inquiry.Catalogue) || when.Test(inquiry.Case.Vehicle) == Truth.No || inquiry.ReportsAny(without))
+            return false;
+        foreach (var condition in exists)
+        {
+            if (condition.Test(inquiry.Case.Vehicle) == Truth.No)
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The evidence that it is.</summary>
+    public Link Link(Seen seen, Inquiry inquiry) =>
+        new(seen.Sign, Fault, often * when.Share(inquiry.Case.Vehicle), rule, seen.Sign.Present ? because : becauseDenied, source);
+
+    private static VehicleCondition[] Exists(string fault, Catalogue catalogue) => [.. catalogue.FitsByFault[fault].Select(fits => fits.When)];
+}

@@ -1,0 +1,28 @@
+using Advice.Evidence;
+using Advice.Knowledge;
+using Advice.Rules.Network;
+using Advice.Rules.Rows;
+
+namespace Advice.Rules.RuleSets;
+
+/// <summary>A checked rule set, ready to be run. Immutable and safe to share between threads.</summary>
+public sealed class RuleBook : IRuleBook
+{
+    private readonly TriggerIndex _index;
+
+    internal RuleBook(Catalogue catalogue, string revision)
+    {
+        Catalogue = catalogue;
+        Revision = revision;
+        _index = new TriggerIndex(catalogue);
+    }
+
+    /// <inheritdoc/>
+    public Catalogue Catalogue { get; }
+
+    /// <inheritdoc/>
+    public string Revision { get; }
+
+    /// <inheritdoc/>
+    public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index);
+}

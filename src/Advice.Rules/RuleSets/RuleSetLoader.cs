@@ -1,0 +1,36 @@
+using System.Security.Cryptography;
+using System.Text;
+using Advice.Rules.Checking;
+using Advice.Rules.Files;
+
+namespace Advice.Rules.RuleSets;
+
+/// <summary>Reads, checks and hashes a folder of rule files.</summary>
+public static class RuleSetLoader
+{
+    /// <summary>The rule set of a folder.</summary>
+    /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
+    public static RuleBook Load(string directory)
+    {
+        var problems = new Problems();
+        var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
+        var nodes = files.Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>().ToList();
+        var catalogue = RuleSetBinder.Bind(nodes, problems);
+        return catalogue is null || !problems.None
+            ? throw new RuleSetException(problems.InOrder)
+            : new RuleBook(catalogue, Revision(files));
+    }
+
+    private static string Revision(IEnumerable<RuleFile> files)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var file in files)
+        {
+            // Lengths keep a text from wandering between a path and a content.
+            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\n{file.Content.Length}\n"));
+            hash.AppendData(file.Content.Span);
+        }
+
+        return $"sha256:{Convert.ToHexStringLower(hash.GetHashAndReset())}";
+    }
+}
