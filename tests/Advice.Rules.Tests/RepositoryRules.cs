@@ -1,0 +1,18 @@
+namespace Advice.Rules.Tests;
+
+/// <summary>The rule folder of this repository.</summary>
+internal static class RepositoryRules
+{
+    public static string Directory { get; } = Find();
+
+    private static string Find()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            if (File.Exists(Path.Combine(folder.FullName, "AdviceService.sln")))
+                return Path.Combine(folder.FullName, "rules");
+        }
+
+        throw new DirectoryNotFoundException("No folder above the tests holds AdviceService.sln.");
+    }
+}
