@@ -1,0 +1,12 @@
+using Advice.Knowledge;
+using Advice.Ranking;
+using Advice.Suspects;
+
+namespace Advice.Steps;
+
+/// <summary>A check that is advised, and what it looks for.</summary>
+/// <param name="Check">The check.</param>
+/// <param name="Ranked">Its place in the ranking.</param>
+/// <param name="OnlyIf">What must be true of the vehicle, where that is not known.</param>
+/// <param name="Suspects">Raised suspects that it detects, heaviest first.</param>
+public sealed record Step(Check Check, RankedCheck Ranked, string? OnlyIf, IReadOnlyList<Suspect> Suspects);

@@ -1,0 +1,51 @@
+using Advice.Knowledge;
+using Advice.Ranking;
+using Advice.Suspects;
+
+namespace Advice.Steps;
+
+/// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
+public sealed class StepChoice(Catalogue catalogue)
+{
+    private const double UrgentProbability = 0.02;
+    private const double UrgentRaise = 3;
+
+    /// <summary>The steps, best first. A check that was done is not advised again.</summary>
+    public IReadOnlyList<Step> Choose(Case @case, Suspicion suspicion)
+    {
+        var raised = suspicion.Raised;
+        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
+        var checks = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
+            .Where(check => !done.Contains(check.Id) && Share(check, @case) > 0).OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
+        var ranked = HarmFoundRanking.GreedyWithLift(
+            [.. raised.Select(suspect => suspect.Weight)],
+            [.. checks.Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))],
+            [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        return [.. ranked.Select(one => Step(one, @case, raised))];
+    }
+
+    private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
+    {
+        var check = catalogue.Checks[ranked.Id];
+        var suspects = raised.Where(suspect => check.Detects.Any(detects => detects.Fault == suspect.Instance.Fault.Id))
+            .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
+        var onlyIf = catalogue.FitsByCheck[check.Id].FirstOrDefault(fits => fits.When.Test(@case.Vehicle) == Truth.Unknown)?.OnlyIf;
+        return new Step(check, ranked, onlyIf ?? suspects.FirstOrDefault()?.Instance.OnlyIf, suspects);
+    }
+
+    private double Share(Check check, Case @case) => PriorOnVehicle.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
+
+    // What a check costs where it stands alone: the ranking takes minutes as additive.
+    private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
+
+    private static IReadOnlyList<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, double share) =>
+    [
+        .. Enumerable.Range(0, raised.Count).SelectMany(
+            i => check.Detects.Where(detects => detects.Fault == raised[i].Instance.Fault.Id).Select(detects => detects.Surely).Order().TakeLast(1),
+            (i, surely) => new Detection(i, surely * share)),
+    ];
+
+    private static bool IsUrgent(Suspect suspect) =>
+        suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability
+        && suspect.Probability >= UrgentRaise * suspect.Instance.Prior;
+}

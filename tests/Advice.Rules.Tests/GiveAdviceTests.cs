@@ -1,0 +1,30 @@
+using Advice.Documents;
+using Advice.Rules.RuleSets;
+using Xunit.Abstractions;
+
+namespace Advice.Rules.Tests;
+
+public class GiveAdviceTests(ITestOutputHelper output)
+{
+    private static readonly GiveAdvice Advice = new(RuleSetLoader.Load(RepositoryRules.Directory), TimeProvider.System);
+
+    [Theory]
+    [InlineData("My brake pedal slowly sinks to the floor when I hold it down.", "brakes")]
+    [InlineData("The temperature gauge is in the red and steam comes from the hood.", "cooling")]
+    [InlineData("It keeps bouncing after every bump.", "suspension")]
+    public void To_Complaint_FirstStepIsOfItsSystem(string complaint, string system)
+    {
+        var advised = Advice.To(Asked(complaint));
+
+        foreach (var step in advised.Steps)
+            output.WriteLine($"{step.Check.Id} {step.Ranked.HarmPerMinute:F4}");
+        Assert.Equal(system, advised.Steps[0].Check.System);
+        Assert.All(advised.Steps, step => Assert.NotEmpty(step.Suspects));
+    }
+
+    [Fact]
+    public void To_NothingReported_AdvisesNothing() => Assert.Empty(Advice.To(Asked("")).Steps);
+
+    private static AdviceRequest Asked(string complaint) =>
+        new() { AsOf = new DateOnly(2026, 3, 1), Vehicle = new VehicleDescription { ModelYear = 2014, Fuel = "gasoline" }, Complaint = complaint };
+}
