@@ -55,7 +55,7 @@ internal sealed class PhraseIndex
     {
         if (phrase.Exact is not null)
             return sentence[start].Surface == phrase.Exact ? Match(sentence, [start], phrase, 0) : null;
-        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + gaps);
+        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase));
         var found = new List<int>(phrase.Terms.Length);
         int last = -1, inversions = 0;
         foreach (var term in phrase.Terms)
@@ -101,13 +101,16 @@ internal sealed class PhraseIndex
         return -1;
     }
 
+    /// <summary>Two words say little, so they must stand closer together than more.</summary>
+    private int Gaps(Phrase phrase) => Math.Min(gaps, phrase.Terms.Length);
+
     private PhraseMatch? Match(IReadOnlyList<Word> sentence, List<int> places, Phrase phrase, int inversions)
     {
         var words = places.ConvertAll(i => sentence[i]);
         var weight = words.Sum(w => weights[w.Term]);
         var coverage = weight / phrase.Terms.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Count;
-        if (gap > gaps || coverage < LeastCoverage)
+        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && phrase.Terms.Length == 2 && gap > 0))
             return null;
         var confidence = (phrase.Terms.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)

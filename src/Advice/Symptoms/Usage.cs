@@ -10,12 +10,12 @@ internal static class Usage
     public const string Fillers = """
         a an the my your his her our their this that these those it its is are was were be been being am im ive id
         has have had having do does did doing will would shall should can could may might must wanna want wants wanted
-        me us him them theres thats so very really quite just also too even still again always often sometimes usually
+        me us him them theres thats so very really quite also too even still again always often sometimes usually
         properly correctly completely totally absolutely suddenly immediately actually basically literally simply
         some any anymore kind sort bit little like here there got get gets getting now then please too
         ever since yet already almost nearly severely badly extremely super pretty rather somewhat slightly
         seem seems seemed appear appears appeared able randomly constantly consistently continually continuously repeatedly
-        occasionally intermittently periodically suddenly abruptly unexpectedly mph km kmh
+        occasionally intermittently periodically suddenly abruptly unexpectedly mph km kmh miles mile
         """;
 
     /// <summary>Words that only tell occasions apart.</summary>
@@ -31,7 +31,7 @@ internal static class Usage
         not: never, fail to, fails to, failed to, failing to, failure to, refuse to, refused to, refusing to, refuses to, unable to, inability to, no longer, not able to, not want to, nor
         no: without, wo, zero, lack, lacks, lacking, lack of, absence of
         when: while, whenever, if, during, upon, whilst, wen, once
-        fail: failure, failing, malfunction, malfunctioning, inoperable, inoperative, inop, nonfunctional, non functional, not work, not function, not operate, stop work, stop function, stop operate, quit work, quit function, cease, cease to work, out of order, not operational, not functional, go out, give out, gave out, stop respond, not respond
+        fail: failure, failing, inoperable, inoperative, inop, nonfunctional, non functional, not work, not function, not operate, stop work, stop function, stop operate, quit work, quit function, cease, cease to work, out of order, not operational, not functional, give out, gave out, stop respond, not respond
         itself: by itself, on its own, on own, by themselves, on their own, themselves, its own, own accord
         tire: tyre, tyres
         hood: bonnet
@@ -48,7 +48,8 @@ internal static class Usage
         smell: odor, smelled, smelt, smelling, smelly
         noise: sound, sounds, sounding, noisy, noises
         rotor: disc, disk
-        dash: dashboard, dash board, instrument panel, instrument cluster, dash panel
+        dash: dashboard, dash board
+        cluster: instrument cluster, instrument panel, dash cluster, gauge cluster, dash panel, info panel, information panel
         light: lamp, lite, indicator light, warning light, warning lamp, indicator lamp, lights
         message: warning message, error message, notification, alert
         headlight: headlamp, head light, head lamp, headlite
@@ -74,6 +75,8 @@ internal static class Usage
         coil: coilpack
         thermostat: thermastat
         shudder: judder
+        only: just
+        malfunction: malfunctioning, malfunctioned
         car: vehicle, truck, suv, van, minivan, automobile, pickup
         highway: motorway, freeway, interstate, expressway, turnpike
         rpm: rpms, revs
@@ -83,7 +86,7 @@ internal static class Usage
         wobble: wobbly
         go: went, goes, gone, going
         come: came, coming
-        lose: lost, loss, losing, loses, loosing, looses
+        lose: lost, loss, losing, loses, loosing
         blow: blew, blown
         break: broke, broken, busted
         fall: fell, fallen
@@ -107,7 +110,7 @@ internal static class Usage
         swell: swollen
         use: used, uses
         add: adding, added
-        grind: ground, grinded
+        grind: grinded
         squeak: squeaky
         squeal: squeel, squeeling
         make: made, makes, making

@@ -73,9 +73,16 @@ internal sealed class Vocabulary
             foreach (var form in line[(colon + 1)..].Split(',', StringSplitOptions.TrimEntries))
             {
                 if (form.Contains(' ', StringComparison.Ordinal))
+                {
                     several.Add((form, target));
+                }
                 else
-                    single[form] = single[WordForms.Stem(form)] = target;
+                {
+                    single[form] = target;
+                    // An inflected form is listed for itself: "loosing" means "losing", yet "loose" does not mean "lose".
+                    if (!form.EndsWith("ing", StringComparison.Ordinal) && !form.EndsWith("ed", StringComparison.Ordinal))
+                        single[WordForms.Stem(form)] = target;
+                }
             }
         }
 
