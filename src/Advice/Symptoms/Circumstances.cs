@@ -17,8 +17,7 @@ internal sealed class Circumstances
         this.positions = positions.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
         var stated = occasions.SelectMany(o => o.Phrases.Select(p => (o.Id, Text: p)))
             .Concat(positions.SelectMany(p => p.Phrases.Select(t => (p.Id, Text: t))));
-        var idioms = Usage.Idioms.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .Select(i => (Id: "", Text: i));
+        var idioms = Usage.List(Usage.Idioms).Select(i => (Id: "", Text: i));
         index = new(stated.Concat(idioms).Select(p => Parse(p.Id, p.Text, vocabulary)).Where(p => p.Terms.Length > 0), gaps: 1, strict: true);
     }
 
@@ -26,7 +25,7 @@ internal sealed class Circumstances
     public List<PhraseMatch> Find(IEnumerable<Word> sentence, bool[] used)
     {
         var rest = sentence.Where(w => w.Kind != WordKind.Filler && !used[w.Index]).ToList();
-        return Selection.Take(index.Find(rest, LeastConfidence), used).Where(m => m.Meaning.Length > 0).ToList();
+        return Selection.Take(index.Find(rest, LeastConfidence), used);
     }
 
     /// <summary>Whether it is a position; otherwise it is an occasion.</summary>

@@ -21,7 +21,7 @@ public sealed class ComplaintReader
         var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
         vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases)));
         this.symptoms = new(
-            known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
+            known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
     }
 

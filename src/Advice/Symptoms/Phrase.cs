@@ -6,6 +6,6 @@ namespace Advice.Symptoms;
 /// <param name="Exact">The word itself, where only this form of it counts.</param>
 internal sealed record Phrase(string Meaning, string[] Terms, string? Exact)
 {
-    /// <summary>Whether it says that something is absent or fails to happen: such words are never left out or moved.</summary>
-    public bool IsNegative { get; } = Terms.Any(t => t is "not" or "no");
+    /// <summary>Whether its words may be neither left out nor moved: "not" and "off" turn a meaning round.</summary>
+    public bool IsFixed { get; } = Terms.Any(t => t is "not" or "no" or "on" or "off" or "out" or "up" or "down" or "over");
 }

@@ -61,7 +61,7 @@ internal sealed class PhraseIndex
         foreach (var term in phrase.Terms)
         {
             var place = Place(sentence, last < 0 ? start : last + 1, AfterNegation(sentence, last, end), term, found);
-            if (place < 0 && last >= 0 && !strict && !phrase.IsNegative)
+            if (place < 0 && last >= 0 && !strict && !phrase.IsFixed)
             {
                 place = Place(sentence, start, last, term, found);
                 inversions += place < 0 ? 0 : 1;
@@ -72,7 +72,7 @@ internal sealed class PhraseIndex
                 found.Add(place);
                 last = place;
             }
-            else if (strict || phrase.IsNegative || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
+            else if (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
             {
                 return null;
             }
@@ -110,7 +110,7 @@ internal sealed class PhraseIndex
         var weight = words.Sum(w => weights[w.Term]);
         var coverage = weight / phrase.Terms.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Count;
-        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && phrase.Terms.Length == 2 && gap > 0))
+        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0))
             return null;
         var confidence = (phrase.Terms.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)

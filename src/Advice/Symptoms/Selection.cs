@@ -3,7 +3,7 @@ namespace Advice.Symptoms;
 /// <summary>Chooses among overlapping phrases: the one that tells more wins, and no word is used twice.</summary>
 internal static class Selection
 {
-    /// <summary>The chosen phrases in the order of the text; their words are marked as used.</summary>
+    /// <summary>The chosen phrases in the order of the text, idioms that say nothing left out; their words are marked as used.</summary>
     public static List<PhraseMatch> Take(IEnumerable<PhraseMatch> found, bool[] used)
     {
         var chosen = new List<PhraseMatch>();
@@ -15,7 +15,8 @@ internal static class Selection
                 continue;
             foreach (var word in match.Words)
                 used[word.Index] = true;
-            chosen.Add(match);
+            if (match.Meaning.Length > 0)
+                chosen.Add(match);
         }
 
         chosen.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));

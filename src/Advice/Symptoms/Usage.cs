@@ -50,7 +50,7 @@ internal static class Usage
         rotor: disc, disk
         dash: dashboard, dash board
         cluster: instrument cluster, instrument panel, dash cluster, gauge cluster, dash panel, info panel, information panel
-        light: lamp, lite, indicator light, warning light, warning lamp, indicator lamp, lights
+        light: lamp, lite, telltale
         message: warning message, error message, notification, alert
         headlight: headlamp, head light, head lamp, headlite
         taillight: taillamp, tail light, tail lamp, rear light
@@ -60,6 +60,7 @@ internal static class Usage
         parkbrake: parking brake, handbrake, hand brake, emergency brake, e brake, ebrake, park brake
         4wd: four wheel drive, 4 wheel drive, 4x4, awd, all wheel drive, four by four
         temperature: temp
+        gauge: gage, guage
         startup: start up
         sunroof: sun roof, moonroof, moon roof, pano roof, panoramic roof
         tailgate: liftgate, lift gate, tail gate, hatchback, hatch
@@ -129,6 +130,13 @@ internal static class Usage
         speed up: sped up
         """;
 
+    /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
+    public const string Harmless = """
+        pull over; pulled over; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
+        traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail;
+        shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
+        """;
+
     /// <summary>Idioms with words that elsewhere state an occasion or a position; they state none.</summary>
     public const string Idioms = """
         in front of; front seat; rear seat; back seat; rear view; rearview; rear ended; rear end collision; rear end accident; front collision;
@@ -139,4 +147,8 @@ internal static class Usage
         steering wheel; start driving; started driving; to start with; started when; cold air; hot air; idle air; air conditioning; highway patrol;
         stop sign; stop light turned; parked car; parked cars; parking garage; park it; highway safety; national highway; highway traffic safety;
         """;
+
+    /// <summary>The entries of a list that is separated by semicolons.</summary>
+    public static IEnumerable<string> List(string entries) =>
+        entries.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 }
