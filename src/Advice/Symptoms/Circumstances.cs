@@ -21,12 +21,9 @@ internal sealed class Circumstances
         index = new(stated.Concat(idioms).Select(p => Parse(p.Id, p.Text, vocabulary)).Where(p => p.Terms.Length > 0), gaps: 1, strict: true);
     }
 
-    /// <summary>The occasions and positions in a sentence, in order; idioms left out.</summary>
-    public List<PhraseMatch> Find(IEnumerable<Word> sentence, bool[] used)
-    {
-        var rest = sentence.Where(w => w.Kind != WordKind.Filler && !used[w.Index]).ToList();
-        return Selection.Take(index.Find(rest, LeastConfidence), used);
-    }
+    /// <summary>All that could be occasions and positions in a sentence; they may overlap.</summary>
+    public List<PhraseMatch> Find(IEnumerable<Word> sentence) =>
+        [.. index.Find([.. sentence.Where(w => w.Kind != WordKind.Filler)], LeastConfidence)];
 
     /// <summary>Whether it is a position; otherwise it is an occasion.</summary>
     public bool IsPosition(PhraseMatch match) => positions.Contains(match.Meaning);

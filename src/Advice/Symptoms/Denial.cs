@@ -69,7 +69,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         {
             if (IsNegator(i))
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
-            if (words[i].Surface is "stopped" or "quit" && match.First.Surface.EndsWith("ing", StringComparison.Ordinal))
+            if (words[i].Surface is "stopped" or "quit" && words[NextContent(i + 1, words[i].Clause)].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return true;
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
                 return false;

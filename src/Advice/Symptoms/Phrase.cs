@@ -7,5 +7,5 @@ namespace Advice.Symptoms;
 internal sealed record Phrase(string Meaning, string[] Terms, string? Exact)
 {
     /// <summary>Whether its words may be neither left out nor moved: "not" and "off" turn a meaning round.</summary>
-    public bool IsFixed { get; } = Terms.Any(t => t is "not" or "no" or "on" or "off" or "out" or "up" or "down" or "over");
+    public bool IsFixed { get; } = Terms.Any(t => t is "not" or "no" or "on" or "off" or "out" or "up" or "down" or "over" or "when");
 }

@@ -82,6 +82,18 @@ internal sealed class PhraseIndex
         return found[0] == start ? Match(sentence, found, phrase, inversions) : null;
     }
 
+    /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
+    private static bool Leaps(IReadOnlyList<Word> sentence, List<int> places)
+    {
+        for (var i = places[0]; i < places[^1]; i++)
+        {
+            if (sentence[i].Term is "when" or "after" or "before" or "until" or "no" && !places.Contains(i))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>"No" stands right before its word, "not" at most one word away.</summary>
     private static int AfterNegation(IReadOnlyList<Word> sentence, int last, int end) => last < 0 ? end : sentence[last].Term switch
     {
@@ -110,7 +122,8 @@ internal sealed class PhraseIndex
         var weight = words.Sum(w => weights[w.Term]);
         var coverage = weight / phrase.Terms.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Count;
-        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0))
+        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
+            || (phrase.Terms.Length == 2 && words[0].Clause != words[^1].Clause))
             return null;
         var confidence = (phrase.Terms.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)

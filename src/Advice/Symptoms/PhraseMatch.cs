@@ -12,4 +12,7 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
 
     /// <summary>Its last word.</summary>
     public Word Last => Words[^1];
+
+    /// <summary>Whether it is a part of a longer phrase: "brake hard" of "when I brake hard".</summary>
+    public bool IsWithin(PhraseMatch longer) => longer.Words.Count > Words.Count && Words.All(longer.Words.Contains);
 }

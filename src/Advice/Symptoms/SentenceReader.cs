@@ -18,15 +18,19 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
     /// <returns>Whether anything was recognised.</returns>
     public bool Read(IReadOnlyList<Word> sentence)
     {
+        var possible = circumstances.Find(sentence);
         var found = Selection.Take(
-            symptoms.Find([.. sentence.Where(w => w.Kind == WordKind.Content)], ComplaintReader.LeastConfidence), used);
-        var around = circumstances.Find(sentence, used);
+            symptoms.Find([.. sentence.Where(w => w.Kind == WordKind.Content)], ComplaintReader.LeastConfidence)
+                .Where(s => !possible.Any(s.IsWithin)),
+            used);
+        var around = Selection.Take(possible, used);
         var here = Stated(found);
+        var attached = false;
         foreach (var circumstance in around)
-            Attach(circumstance, here, sentence);
+            attached |= Attach(circumstance, here, sentence);
         statements.AddRange(here);
         before = here;
-        return found.Count + around.Count > 0;
+        return found.Count > 0 || attached;
     }
 
     /// <summary>All reports so far, equal ones merged.</summary>
@@ -53,30 +57,33 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
         return stated;
     }
 
-    private void Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence)
+    private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence)
     {
         var clause = circumstance.First.Clause;
+        var own = sentence.Where(w => w.Clause == clause && w.Kind == WordKind.Content).ToList();
+        var candidates = here.Where(s => !s.IsException).ToList();
+        var beside = Attachment.Beside(candidates, clause, ahead: own is [{ Term: "when" }, ..]);
         if (circumstances.IsPosition(circumstance))
         {
-            foreach (var statement in here.Where(s => s.IsIn(clause)))
-                statement.Place(circumstance);
-            return;
+            var alone = own.All(w => circumstance.Words.Contains(w));
+            var placed = beside.Where(s => alone || s.IsIn(clause)).ToList();
+            placed.ForEach(s => s.Place(circumstance));
+            return placed.Count > 0;
         }
 
-        var candidates = here.Where(s => !s.IsException).ToList();
-        if (!candidates.Any(s => s.IsIn(clause)) && new Denial(words, used).IsWell(circumstance))
+        if (!beside.Any(s => s.IsIn(clause)) && new Denial(words, used).IsWell(circumstance))
         {
             var last = candidates.Concat(before).Where(s => s.Match.Last.Index < circumstance.First.Index).MaxBy(s => s.Match.Last.Index);
             if (last is not null)
                 here.Add(last.Except(circumstance));
-            return;
+            return last is not null;
         }
 
         if (candidates.Count == 0 && sentence.Any(w => Referring.Contains(w.Surface)))
-            before.LastOrDefault(s => !s.IsException)?.Occasions.Add(circumstance.Meaning);
-        var opensWithWhen = sentence.FirstOrDefault(w => w.Clause == clause && w.Kind == WordKind.Content)?.Term == "when";
-        foreach (var statement in Attachment.Beside(candidates, clause, opensWithWhen))
+            beside = [.. before.Where(s => !s.IsException).TakeLast(1)];
+        foreach (var statement in beside)
             statement.Occasions.Add(circumstance.Meaning);
+        return beside.Count > 0;
     }
 
     private IEnumerable<Report> Reports(Statement statement)

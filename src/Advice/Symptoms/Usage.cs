@@ -13,7 +13,7 @@ internal static class Usage
         me us him them theres thats so very really quite also too even still again always often sometimes usually
         properly correctly completely totally absolutely suddenly immediately actually basically literally simply
         some any anymore kind sort bit little like here there got get gets getting now then please too
-        ever since yet already almost nearly severely badly extremely super pretty rather somewhat slightly
+        ever yet already almost nearly severely badly extremely super pretty rather somewhat slightly
         seem seems seemed appear appears appeared able randomly constantly consistently continually continuously repeatedly
         occasionally intermittently periodically suddenly abruptly unexpectedly mph km kmh miles mile
         """;
