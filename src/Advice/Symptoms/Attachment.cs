@@ -1,15 +1,27 @@
 namespace Advice.Symptoms;
 
 /// <summary>Tells which statements an occasion or position belongs to.</summary>
-internal static class Attachment
+/// <param name="circumstances">The occasions and positions of the sentence.</param>
+internal sealed class Attachment(IReadOnlyList<PhraseMatch> circumstances)
 {
-    /// <summary>Those of its own clause; else those of the clause beside it.</summary>
-    /// <param name="statements">The statements of its sentence.</param>
-    /// <param name="clause">Its clause.</param>
-    /// <param name="ahead">Whether it looks ahead first, as a clause that opens with "when" does, otherwise back.</param>
-    public static IReadOnlyList<Statement> Beside(IReadOnlyList<Statement> statements, int clause, bool ahead)
+    /// <summary>Those of its own clause that stand before it, else after it; else those of the clause beside it.</summary>
+    /// <param name="statements">The statements of the sentence, in order.</param>
+    /// <param name="circumstance">The occasion or position.</param>
+    /// <param name="ahead">Whether it looks into the next clause first, as one that opens with "when" does, otherwise into the one before.</param>
+    public IReadOnlyList<Statement> Beside(IReadOnlyList<Statement> statements, PhraseMatch circumstance, bool ahead)
     {
-        int[] order = ahead ? [clause, clause + 1, clause - 1] : [clause, clause - 1, clause + 1];
-        return order.Select(c => statements.Where(s => s.IsIn(c)).ToList()).FirstOrDefault(s => s.Count > 0, []);
+        var clause = circumstance.First.Clause;
+        var own = statements.Where(s => s.IsIn(clause)).ToList();
+        var before = own.Where(s => s.Match.First.Index < circumstance.First.Index).ToList();
+        if (before.Count > 0)
+            return [.. before.Where(s => !IsParted(s, before[^1]))];
+        if (own.Count > 0)
+            return [.. own.Where(s => !IsParted(own[0], s))];
+        int[] next = ahead ? [clause + 1, clause - 1] : [clause - 1, clause + 1];
+        return next.Select(c => statements.Where(s => s.IsIn(c)).ToList()).FirstOrDefault(s => s.Count > 0, []);
     }
+
+    /// <summary>Whether an occasion stands between two statements: "squeals when braking and rattles" has two minds.</summary>
+    private bool IsParted(Statement first, Statement second) => circumstances.Any(c =>
+        first.Match.First.Index < c.First.Index && c.First.Index < second.Match.First.Index);
 }

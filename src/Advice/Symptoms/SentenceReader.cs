@@ -25,9 +25,10 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
             used);
         var around = Selection.Take(possible, used);
         var here = Stated(found);
+        var attachment = new Attachment(around);
         var attached = false;
         foreach (var circumstance in around)
-            attached |= Attach(circumstance, here, sentence);
+            attached |= Attach(circumstance, here, sentence, attachment);
         statements.AddRange(here);
         before = here;
         return found.Count > 0 || attached;
@@ -57,12 +58,12 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
         return stated;
     }
 
-    private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence)
+    private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {
         var clause = circumstance.First.Clause;
         var own = sentence.Where(w => w.Clause == clause && w.Kind == WordKind.Content).ToList();
         var candidates = here.Where(s => !s.IsException).ToList();
-        var beside = Attachment.Beside(candidates, clause, ahead: own is [{ Term: "when" }, ..]);
+        var beside = attachment.Beside(candidates, circumstance, ahead: own is [{ Term: "when" }, ..]);
         if (circumstances.IsPosition(circumstance))
         {
             var alone = own.All(w => circumstance.Words.Contains(w));

@@ -16,23 +16,27 @@ internal sealed class Spelling
     {
         known = words.ToFrozenSet(StringComparer.Ordinal);
         stems = known.Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
-        byDeletion = known.Where(IsCorrectable)
+        byDeletion = known.Union(stems.Where(s => s.Length > Shortest)).Where(IsCorrectable)
             .SelectMany(w => Deletions(w).Append(w).Distinct().Select(d => (Deletion: d, Word: w)))
             .GroupBy(p => p.Deletion, p => p.Word, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal);
     }
 
-    /// <summary>The known word that is meant, or null if the word is known itself or resembles none.</summary>
+    /// <summary>The known word or stem that is meant, or null if the word is known itself or resembles none.</summary>
     public string? Correct(string word)
     {
-        if (!IsCorrectable(word) || known.Contains(word) || stems.Contains(WordForms.Stem(word)) || OrdinaryWords.Contains(word))
+        var stem = WordForms.Stem(word);
+        if (!IsCorrectable(word) || known.Contains(word) || stems.Contains(stem) || OrdinaryWords.Contains(word))
             return null;
-        return Deletions(word).Append(word)
+        return Nearest(word) ?? (stem.Length > Shortest && IsCorrectable(stem) ? Nearest(stem) : null);
+    }
+
+    private string? Nearest(string word) =>
+        Deletions(word).Append(word)
             .SelectMany(d => byDeletion.GetValueOrDefault(d, []))
             .Where(k => k[0] == word[0] && IsOneSlip(k, word))
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();
-    }
 
     private static bool IsCorrectable(string word) =>
         word.Length is >= Shortest and <= Longest && !word.AsSpan().ContainsAnyInRange('0', '9');

@@ -1,0 +1,47 @@
+using Advice.Rules.RuleSets;
+using Advice.Symptoms;
+
+namespace Advice.Rules.Tests;
+
+/// <summary>Reads with the vocabulary of the repository.</summary>
+public class ComplaintVocabularyTests
+{
+    private static readonly ComplaintReader Reader = Create();
+
+    [Theory]
+    [InlineData("steering wheel shakes when braking from highway speeds", "steering-shake@braking-from-speed")]
+    [InlineData("Big clunk from underneath when I shift from reverse into drive", "clunk@selecting-gear")]
+    [InlineData("engine turns over but won't start", "cranks-no-start@")]
+    [InlineData("12v battery", "battery-flat@")]
+    [InlineData("wipers failed", "wipers-fail@")]
+    [InlineData("the fuse keeps blowing", "fuse-blows@")]
+    [InlineData("sunroof is stuck", "sunroof-fails@")]
+    [InlineData("condensation in the headlight", "lamp-moisture@")]
+    [InlineData("check engine lite is blinking", "engine-lamp-flashing@")]
+    [InlineData("handbrake doesn't hold", "parking-brake-weak@")]
+    [InlineData("it squeals when I brake", "squeal@braking")]
+    [InlineData("battery light on, dim lights", "battery-lamp@ dim-lights@")]
+    public void Read_OwnersWords_Symptoms(string complaint, string expected)
+    {
+        var reports = Reader.Read(complaint).Reports.Where(r => r.Present).Select(r => $"{r.Symptom}@{string.Join('+', r.Occasions)}");
+
+        Assert.Equal(expected, string.Join(' ', reports));
+    }
+
+    [Fact]
+    public void Read_EveryPhrase_IsItsSymptom()
+    {
+        var wrong = RuleSetLoader.Load(RepositoryRules.Directory).Catalogue.Symptoms.Values
+            .SelectMany(s => s.Phrases.Select(p => (s.Id, Phrase: p)))
+            .Where(p => Reader.Read(p.Phrase).Reports.All(r => r.Symptom != p.Id))
+            .Select(p => $"{p.Id}: {p.Phrase}");
+
+        Assert.Equal([], wrong);
+    }
+
+    private static ComplaintReader Create()
+    {
+        var catalogue = RuleSetLoader.Load(RepositoryRules.Directory).Catalogue;
+        return new(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values);
+    }
+}
