@@ -113,8 +113,9 @@ internal sealed class PhraseIndex
         return -1;
     }
 
-    /// <summary>Two words say little, so they must stand closer together than more.</summary>
-    private int Gaps(Phrase phrase) => Math.Min(gaps, phrase.Terms.Length);
+    /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
+    private int Gaps(Phrase phrase) =>
+        Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     private PhraseMatch? Match(IReadOnlyList<Word> sentence, List<int> places, Phrase phrase, int inversions)
     {

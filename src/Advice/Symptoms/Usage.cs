@@ -10,16 +10,16 @@ internal static class Usage
     public const string Fillers = """
         a an the my your his her our their this that these those it its is are was were be been being am im ive id
         has have had having do does did doing will would shall should can could may might must wanna want wants wanted
-        me us him them theres thats so very really quite also too even still again always often sometimes usually
+        me us him them theres thats so very really quite also too even again always often sometimes usually
         properly correctly completely totally absolutely suddenly immediately actually basically literally simply
         some any anymore kind sort bit little like here there got get gets getting now then please too
         ever yet already almost nearly severely badly extremely super pretty rather somewhat slightly
         seem seems seemed appear appears appeared able randomly constantly consistently continually continuously repeatedly
-        occasionally intermittently periodically suddenly abruptly unexpectedly mph km kmh miles mile
+        occasionally intermittently periodically suddenly abruptly unexpectedly miles mile
         """;
 
     /// <summary>Words that only tell occasions apart.</summary>
-    public const string Links = "in at of to from with for by as into onto and or i we you he she they which who";
+    public const string Links = "in at of to from with for by as into onto and or i we you he she they which who mph km kmh";
 
     /// <summary>Contractions; the apostrophe is gone already, as it is in much of what people write.</summary>
     public const string NegativeContractions = """
@@ -80,7 +80,7 @@ internal static class Usage
         malfunction: malfunctioning, malfunctioned
         car: vehicle, truck, suv, van, minivan, automobile, pickup
         highway: motorway, freeway, interstate, expressway, turnpike
-        rpm: rpms, revs
+        rpm: rpms
         infotainment: touchscreen, touch screen, head unit
         shake: shook, shaken, shaky
         vibrate: vibration
@@ -132,7 +132,7 @@ internal static class Usage
 
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
     public const string Harmless = """
-        pull over; pulled over; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
+        pull over; pull over to the right; pull over to the left; pull over to the side; pull off the road; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
         traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail;
         shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
         """;
@@ -142,7 +142,8 @@ internal static class Usage
         in front of; front seat; rear seat; back seat; rear view; rearview; rear ended; rear end collision; rear end accident; front collision;
         parking lot; parking brake; park assist; parking sensor; brake light; brake pedal; brake system; brake fluid; brake pads;
         turn signal; turn on; turn off; turned on; turned off; turned out; turn over; turns over; turn around; in turn;
-        i turn on; i turn off; i turn over; i turn around; i turned it on; i turned it off; i turn it on; i turn it off;
+        i turn on; i turn off; i turn the heat; i turn the heater; i turn the ac; i turn the fan; i turn the radio; i turn the lights; turn back;
+         i turn over; i turn around; i turned it on; i turned it off; i turn it on; i turn it off;
         cruise control; winter tires; summer tires; snow tires; rain sensor; right now; right away; right after; all right;
         steering wheel; start driving; started driving; to start with; started when; cold air; hot air; idle air; air conditioning; highway patrol;
         stop sign; stop light turned; parked car; parked cars; parking garage; park it; highway safety; national highway; highway traffic safety;
