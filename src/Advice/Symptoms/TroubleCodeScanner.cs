@@ -34,7 +34,7 @@ internal static class TroubleCodeScanner
             return null;
         // The letter O is often typed for the digit.
         var digits = word[1..].Replace('o', '0');
-        return IsDigits(digits) && digits[0] <= '3' && digits.Any(char.IsAsciiDigit) && word.Skip(1).Any(char.IsAsciiDigit)
+        return IsDigits(digits) && digits[0] <= '3' && word.Any(char.IsAsciiDigit)
             ? (word[0] + digits).ToUpperInvariant()
             : null;
     }

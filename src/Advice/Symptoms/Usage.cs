@@ -72,7 +72,6 @@ internal static class Usage
         caliper: calliper
         mirror: miror
         wiper: windshield wiper
-        fob: remote
         coil: coilpack
         thermostat: thermastat
         shudder: judder
@@ -124,7 +123,6 @@ internal static class Usage
         corrode: corrosion
         distort: distortion
         separate: separation
-        judge: judgement
         shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, switch off, turn itself off, turn off itself
         lightup: light up, lit up
         speed up: sped up

@@ -1,6 +1,6 @@
 namespace Advice.Symptoms;
 
-/// <summary>Groups of words with one meaning, such as "brake pedal to the floor" none and "does not work" one.</summary>
+/// <summary>Groups of words that stand for one word, such as "not work" for "fail".</summary>
 internal sealed class WordGroups
 {
     private readonly Dictionary<string, List<(string[] Terms, string Meaning)>> byFirst = new(StringComparer.Ordinal);
