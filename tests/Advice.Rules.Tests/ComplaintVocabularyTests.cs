@@ -1,4 +1,3 @@
-using Advice.Rules.RuleSets;
 using Advice.Symptoms;
 
 namespace Advice.Rules.Tests;
@@ -31,7 +30,7 @@ public class ComplaintVocabularyTests
     [Fact]
     public void Read_EveryPhrase_IsItsSymptom()
     {
-        var wrong = RuleSetLoader.Load(RepositoryRules.Directory).Catalogue.Symptoms.Values
+        var wrong = RepositoryRules.Book.Catalogue.Symptoms.Values
             .SelectMany(s => s.Phrases.Select(p => (s.Id, Phrase: p)))
             .Where(p => Reader.Read(p.Phrase).Reports.All(r => r.Symptom != p.Id))
             .Select(p => $"{p.Id}: {p.Phrase}");
@@ -42,7 +41,7 @@ public class ComplaintVocabularyTests
 
     private static ComplaintReader Create()
     {
-        var catalogue = RuleSetLoader.Load(RepositoryRules.Directory).Catalogue;
+        var catalogue = RepositoryRules.Book.Catalogue;
         return new(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values);
     }
 }

@@ -1,12 +1,11 @@
 using Advice.Documents;
-using Advice.Rules.RuleSets;
 using Xunit.Abstractions;
 
 namespace Advice.Rules.Tests;
 
 public class GiveAdviceTests(ITestOutputHelper output)
 {
-    private static readonly GiveAdvice Advice = new(RuleSetLoader.Load(RepositoryRules.Directory), TimeProvider.System);
+    private static readonly GiveAdvice Advice = new(RepositoryRules.Book, TimeProvider.System);
 
     [Theory]
     [InlineData("My brake pedal slowly sinks to the floor when I hold it down.", "brakes")]

@@ -1,9 +1,16 @@
+using Advice.Rules.RuleSets;
+
 namespace Advice.Rules.Tests;
 
 /// <summary>The rule folder of this repository.</summary>
 internal static class RepositoryRules
 {
     public static string Directory { get; } = Find();
+
+    /// <summary>Its rules, read once for all tests.</summary>
+    public static RuleBook Book => Loaded.Value;
+
+    private static readonly Lazy<RuleBook> Loaded = new(() => RuleSetLoader.Load(Find()));
 
     private static string Find()
     {

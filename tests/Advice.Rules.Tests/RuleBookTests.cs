@@ -26,8 +26,7 @@ public class RuleBookTests
     [InlineData("squeal", false)]
     public void Gather_SquealWhenBraking_LinksUnevenDiscsByTheirRule(string symptom, bool present)
     {
-        var book = RuleSetLoader.Load(RepositoryRules.Directory);
-        var evidence = book.Open(CaseWith(new Report(symptom, ["braking"], null, present))).Gather();
+        var evidence = RepositoryRules.Book.Open(CaseWith(new Report(symptom, ["braking"], null, present))).Gather();
 
         var link = Assert.Single(evidence.Links, link => link.Rule == "disc-uneven-squeal");
         Assert.Equal(("brake-disc-uneven", present), (link.Fault, link.Seen.Present));
@@ -36,8 +35,7 @@ public class RuleBookTests
     [Fact]
     public void Gather_SquealWhenAccelerating_DoesNotLinkUnevenDiscs()
     {
-        var book = RuleSetLoader.Load(RepositoryRules.Directory);
-        var evidence = book.Open(CaseWith(new Report("squeal", ["accelerating"], null, true))).Gather();
+        var evidence = RepositoryRules.Book.Open(CaseWith(new Report("squeal", ["accelerating"], null, true))).Gather();
 
         Assert.DoesNotContain(evidence.Links, link => link.Rule == "disc-uneven-squeal");
     }
@@ -45,8 +43,7 @@ public class RuleBookTests
     [Fact]
     public void Conclude_SinkingPedal_SaysStop()
     {
-        var book = RuleSetLoader.Load(RepositoryRules.Directory);
-        var session = book.Open(CaseWith(new Report("pedal-sinks", [], null, true)));
+        var session = RepositoryRules.Book.Open(CaseWith(new Report("pedal-sinks", [], null, true)));
         session.Gather();
 
         Assert.Equal(Knowledge.DrivingAdvice.Stop, session.Conclude(new Dictionary<string, double>(), []).Driving[0].Advice);

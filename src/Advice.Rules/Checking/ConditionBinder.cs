@@ -49,7 +49,7 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
         foreach (var word in reader.WordOrWords(fact.Id))
         {
             if (!fact.Values.ContainsKey(word.Value))
-                problems.Add(word.Place, $"'{word.Value}' is no value of '{fact.Id}'; it is one of {string.Join(", ", fact.Values.Keys)}", NearestWord.To(word.Value, fact.Values.Keys));
+                problems.AddNoValue(word.Place, word.Value, fact.Id, fact.Values.Keys);
             else if (words.Contains(word.Value))
                 problems.Add(word.Place, $"'{word.Value}' stands twice in '{fact.Id}'");
             else

@@ -91,7 +91,7 @@ internal sealed class EntryReader
             return otherwise ?? default;
         if (words.TryGetValue(word, out var found))
             return found;
-        problems.Add(value.Place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words.Keys)}", NearestWord.To(word, words.Keys));
+        problems.AddNoValue(value.Place, word, member, words.Keys);
         return otherwise ?? default;
     }
 

@@ -1,3 +1,4 @@
+using Advice.Findings;
 using Advice.Knowledge;
 
 namespace Advice.Rules.Checking;
@@ -40,7 +41,7 @@ internal sealed class LimitBinder(Tables tables, SourceBinder sources, Condition
     {
         if (check.Measure is null)
             reader.Refuse("check", $"'{check.Id}' is observed, not measured, so it has no limit");
-        else if (unit.Length > 0 && !Units.SameQuantity(unit, check.Measure.Unit))
+        else if (unit.Length > 0 && !UnitConversion.IsPossible(unit, check.Measure.Unit))
             reader.Refuse("unit", $"'{unit}' cannot be compared with '{check.Measure.Unit}', the unit of '{check.Id}'");
     }
 }

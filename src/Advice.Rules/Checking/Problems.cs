@@ -14,6 +14,10 @@ internal sealed class Problems
     public IReadOnlyList<RuleFileError> InOrder =>
         [.. errors.OrderBy(e => e.File, StringComparer.Ordinal).ThenBy(e => e.Line).ThenBy(e => e.Column).Distinct()];
 
+    /// <summary>Adds the error that a word stands where only certain others may.</summary>
+    public void AddNoValue(Place place, string word, string member, IEnumerable<string> words) =>
+        Add(place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", NearestWord.To(word, words));
+
     /// <summary>Adds an error.</summary>
     public void Add(Place place, string message, string? nearest = null) =>
         errors.Add(new RuleFileError(place.File, place.Line, place.Column, message, nearest));

@@ -31,7 +31,7 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
             problems.Add(reader.Place, "an interval needs 'km', 'years' or both");
         var duty = reader.TextOrNull("duty");
         if (duty is not null && tables.Facts.TryGet("duty", out var duties) && !duties.Values.ContainsKey(duty))
-            reader.Refuse("duty", $"'{duty}' is no value of 'duty'; it is one of {string.Join(", ", duties.Values.Keys)}", NearestWord.To(duty, duties.Values.Keys));
+            problems.AddNoValue(reader.At("duty"), duty, "duty", duties.Values.Keys);
         var when = conditions.Read(reader);
         return sources.Required(reader) is { } source ? new Interval(km, years, duty, when, source) : null;
     }

@@ -64,10 +64,8 @@ internal sealed class RuleSession : IRuleSession
                 continue;
             }
 
-            var check = catalogue.Checks[outcome.Check];
-            var abnormal = check.Measure is not null ? [Sign.BeyondLimit] : check.Observations.Where(one => !one.Normal).Select(one => one.Id);
-            foreach (var value in abnormal)
-                yield return new SeenSign(Sign.Outcome(check.Id, value), [], outcome.Position, false);
+            foreach (var abnormal in catalogue.Checks[outcome.Check].Abnormal)
+                yield return new SeenSign(Sign.Outcome(outcome.Check, abnormal.Id), [], outcome.Position, false);
         }
     }
 }

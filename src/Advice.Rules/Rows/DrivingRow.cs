@@ -11,5 +11,5 @@ internal sealed class DrivingRow(DrivingRule rule) : CaseRow
     /// <inheritdoc/>
     public override bool Holds(Inquiry inquiry) =>
         inquiry.SeesAll(rule.Symptoms, rule.Occasions) && inquiry.Suspects(rule.Fault, rule.Probability)
-        && !inquiry.ReportsAny(rule.Without) && SignRow.Likely(rule.When, inquiry);
+        && !inquiry.ReportsAny(rule.Without) && rule.When.IsLikely(inquiry.Case.Vehicle);
 }

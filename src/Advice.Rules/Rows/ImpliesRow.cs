@@ -11,7 +11,7 @@ internal sealed class ImpliesRow(ImpliesRule rule) : SignRow
 
     /// <inheritdoc/>
     public override bool Holds(Seen seen, Inquiry inquiry) =>
-        seen.Sign.Present && seen.Concerns(rule.Occasions, inquiry.Catalogue) && !inquiry.ReportsAny(rule.Without) && Likely(rule.When, inquiry);
+        seen.Sign.Present && seen.Concerns(rule.Occasions, inquiry.Catalogue) && !inquiry.ReportsAny(rule.Without) && rule.When.IsLikely(inquiry.Case.Vehicle);
 
     /// <summary>The sign that follows. It happens when and where the first does, as far as its kind has a when and where.</summary>
     public SeenSign Implied(Seen seen) =>

@@ -11,5 +11,5 @@ internal sealed class NormalRow(NormalRule rule) : SignRow
     /// <inheritdoc/>
     public override bool Holds(Seen seen, Inquiry inquiry) =>
         seen is { Reported: true, Sign.Present: true } && seen.Concerns(rule.Occasions, inquiry.Catalogue)
-        && !inquiry.ReportsAny(rule.Without) && Likely(rule.When, inquiry);
+        && !inquiry.ReportsAny(rule.Without) && rule.When.IsLikely(inquiry.Case.Vehicle);
 }

@@ -12,9 +12,6 @@ internal sealed class Seen(SeenSign sign, bool reported)
     /// <summary>Whether it was reported; otherwise it is implied.</summary>
     public bool Reported { get; } = reported;
 
-    /// <summary>Its unique text form, made once because everything is ordered by it.</summary>
-    public string Key { get; } = sign.ToString();
-
     /// <summary>Whether it speaks about a row that asks for those occasions. A denial that names an occasion ("fine on the highway")
     /// denies only what is asked for that occasion.</summary>
     public bool Concerns(IReadOnlyList<string> asked, Catalogue catalogue) =>

@@ -45,13 +45,10 @@ internal sealed class TriggerIndex
 
     private static IEnumerable<LinkRow> Outcomes(Check check, Catalogue catalogue)
     {
-        var abnormal = check.Measure is not null
-            ? [(Value: Sign.BeyondLimit, Shows: "beyond the limit")]
-            : check.Observations.Where(one => !one.Normal).Select(one => (Value: one.Id, Shows: one.Text));
-        foreach (var (value, shows) in abnormal)
+        foreach (var abnormal in check.Abnormal)
         {
-            foreach (var detects in check.Detects.Where(detects => detects.Value is null || detects.Value == value))
-                yield return new LinkRow(check, detects, value, shows, catalogue);
+            foreach (var detects in check.Detects.Where(detects => detects.Value is null || detects.Value == abnormal.Id))
+                yield return new LinkRow(check, detects, abnormal.Id, abnormal.Text, catalogue);
         }
     }
 }

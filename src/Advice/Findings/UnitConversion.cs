@@ -6,20 +6,26 @@ namespace Advice.Findings;
 /// <summary>Conversion between the units that checks are measured in.</summary>
 public static class UnitConversion
 {
-    private static readonly Dictionary<string, Enum> Units = new()
+    // Parts are measured in lengths and roads in distances: a thickness given in kilometres is a slip, not a conversion.
+    private static readonly Dictionary<string, (string Quantity, Enum Unit)> Units = new()
     {
-        ["mm"] = LengthUnit.Millimeter,
-        ["cm"] = LengthUnit.Centimeter,
-        ["in"] = LengthUnit.Inch,
-        ["km"] = LengthUnit.Kilometer,
-        ["mi"] = LengthUnit.Mile,
-        ["V"] = ElectricPotentialUnit.Volt,
-        ["mV"] = ElectricPotentialUnit.Millivolt,
-        ["kPa"] = PressureUnit.Kilopascal,
-        ["bar"] = PressureUnit.Bar,
-        ["psi"] = PressureUnit.PoundForcePerSquareInch,
-        ["degC"] = TemperatureUnit.DegreeCelsius,
-        ["degF"] = TemperatureUnit.DegreeFahrenheit,
+        ["mm"] = ("length", LengthUnit.Millimeter),
+        ["cm"] = ("length", LengthUnit.Centimeter),
+        ["m"] = ("length", LengthUnit.Meter),
+        ["in"] = ("length", LengthUnit.Inch),
+        ["km"] = ("distance", LengthUnit.Kilometer),
+        ["mi"] = ("distance", LengthUnit.Mile),
+        ["V"] = ("voltage", ElectricPotentialUnit.Volt),
+        ["mV"] = ("voltage", ElectricPotentialUnit.Millivolt),
+        ["A"] = ("current", ElectricCurrentUnit.Ampere),
+        ["mA"] = ("current", ElectricCurrentUnit.Milliampere),
+        ["kPa"] = ("pressure", PressureUnit.Kilopascal),
+        ["bar"] = ("pressure", PressureUnit.Bar),
+        ["psi"] = ("pressure", PressureUnit.PoundForcePerSquareInch),
+        ["degC"] = ("temperature", TemperatureUnit.DegreeCelsius),
+        ["degF"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
+        ["percent"] = ("share", RatioUnit.Percent),
+        ["%"] = ("share", RatioUnit.Percent),
     };
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
@@ -42,8 +48,8 @@ public static class UnitConversion
             return Convert(value / 32, "in", to);
         if (to == "32nds")
             return Convert(value, from, "in") * 32;
-        return Units.TryGetValue(from, out var source) && Units.TryGetValue(to, out var target) && source.GetType() == target.GetType()
-            ? UnitConverter.Convert(value, source, target)
+        return Units.TryGetValue(from, out var source) && Units.TryGetValue(to, out var target) && source.Quantity == target.Quantity
+            ? UnitConverter.Convert(value, source.Unit, target.Unit)
             : null;
     }
 }

@@ -19,7 +19,7 @@ public static class ExpectedChange
         IReadOnlyList<double> probabilities, IReadOnlyList<double> harms, double leak, IReadOnlyList<CauseLink> links)
     {
         var sum = 0.0;
-        foreach (var (cause, q) in StrongestByCause(links))
+        foreach (var (cause, q) in MergedSign.StrongestByCause(links))
         {
             var p = probabilities[cause];
             if (p is > 0 and < 1)
@@ -33,14 +33,6 @@ public static class ExpectedChange
     /// <param name="probabilities">P of each cause now, 0 … 1.</param>
     /// <param name="leak">Probability of yes where no linked cause produces it, 0 … 1.</param>
     /// <param name="links">Causes that produce it; of several links of one cause the largest strength counts.</param>
-    public static double ProbabilityOfYes(IReadOnlyList<double> probabilities, double leak, IReadOnlyList<CauseLink> links)
-    {
-        var no = 1 - leak;
-        foreach (var (cause, q) in StrongestByCause(links))
-            no *= 1 - probabilities[cause] * q;
-        return 1 - no;
-    }
-
-    private static IEnumerable<CauseLink> StrongestByCause(IReadOnlyList<CauseLink> links) =>
-        links.GroupBy(link => link.Cause).Select(group => group.MaxBy(link => link.Strength)).OrderBy(link => link.Cause);
+    public static double ProbabilityOfYes(IReadOnlyList<double> probabilities, double leak, IReadOnlyList<CauseLink> links) =>
+        new MergedSign("", leak, MergedSign.StrongestByCause(links)).PriorProbability(probabilities);
 }

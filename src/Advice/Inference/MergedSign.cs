@@ -28,7 +28,8 @@ internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
         return 1 - absent;
     }
 
-    private static CauseLink[] StrongestByCause(IEnumerable<CauseLink> links)
+    /// <summary>One link for each cause, the strongest, by cause; links without strength say nothing and are left out.</summary>
+    public static CauseLink[] StrongestByCause(IEnumerable<CauseLink> links)
     {
         var sorted = links.Where(link => link.Strength > 0).ToArray();
         Array.Sort(sorted, static (a, b) =>

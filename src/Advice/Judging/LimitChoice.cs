@@ -7,8 +7,6 @@ namespace Advice.Judging;
 /// <summary>Which limits apply to a finding on this vehicle under this law.</summary>
 public sealed class LimitChoice(Catalogue catalogue)
 {
-    private const double LikelyEnough = 0.5;
-
     /// <summary>The limits that apply. A limit that the caller supplies wins over all of ours.</summary>
     public IReadOnlyList<Limit> For(Check check, FindingReport finding, Vehicle vehicle, string? jurisdiction) =>
         finding.Limit is { } supplied ? [Supplied(check, supplied)] : For(check, finding.Position, vehicle, jurisdiction);
@@ -17,7 +15,7 @@ public sealed class LimitChoice(Catalogue catalogue)
     public IReadOnlyList<Limit> For(Check check, string? position, Vehicle vehicle, string? jurisdiction) =>
         [.. catalogue.LimitsByCheck[check.Id].Where(limit =>
             Governs(limit.Jurisdiction, jurisdiction)
-            && limit.When.Share(vehicle) >= LikelyEnough
+            && limit.When.IsLikely(vehicle)
             && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))];
 
     private bool Governs(string? limit, string? jurisdiction)

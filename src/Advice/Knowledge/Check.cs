@@ -19,4 +19,9 @@ namespace Advice.Knowledge;
 public sealed record Check(
     string Id, Text Title, string System, Area Area, IReadOnlyList<string> Places, int Minutes, DoneBy DoneBy,
     IReadOnlyList<SetUp> Needs, IReadOnlyList<string> Tools, IReadOnlyList<string> Method, Measure? Measure,
-    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions);
+    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions)
+{
+    /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
+    public IEnumerable<Observation> Abnormal =>
+        Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);
+}

@@ -5,6 +5,8 @@ namespace Advice.Knowledge;
 /// <summary>A conjunction of tests on the vehicle; empty = every vehicle.</summary>
 public sealed record VehicleCondition(IReadOnlyList<FactTest> Tests)
 {
+    private const double LikelyShare = 0.5;
+
     /// <summary>The condition that every vehicle meets.</summary>
     public static VehicleCondition Always { get; } = new([]);
 
@@ -32,4 +34,8 @@ public sealed record VehicleCondition(IReadOnlyList<FactTest> Tests)
             share *= test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
         return share;
     }
+
+    /// <summary>Whether what is said of these vehicles may be said of this one although not all is known: it meets the condition at
+    /// least as probably as not.</summary>
+    public bool IsLikely(Vehicle vehicle) => Share(vehicle) >= LikelyShare;
 }

@@ -29,11 +29,11 @@ public sealed class StepChoice(Catalogue catalogue)
         var check = catalogue.Checks[ranked.Id];
         var suspects = raised.Where(suspect => check.Detects.Any(detects => detects.Fault == suspect.Instance.Fault.Id))
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
-        var onlyIf = catalogue.FitsByCheck[check.Id].FirstOrDefault(fits => fits.When.Test(@case.Vehicle) == Truth.Unknown)?.OnlyIf;
+        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
         return new Step(check, ranked, onlyIf ?? suspects.FirstOrDefault()?.Instance.OnlyIf, suspects);
     }
 
-    private double Share(Check check, Case @case) => PriorOnVehicle.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
+    private double Share(Check check, Case @case) => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
 
     // What a check costs where it stands alone: the ranking takes minutes as additive.
     private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);

@@ -17,21 +17,9 @@ public sealed class PriorOnVehicle(Catalogue catalogue)
             * fault.Ageing.Factor(vehicle.Number(Vehicle.OdometerKm), vehicle.Number(Vehicle.AgeYears));
         foreach (var factor in factors)
             odds *= factor.Rule.Odds;
-        return odds / (1 + odds) * Share(catalogue.FitsByFault[fault.Id], vehicle);
+        return odds / (1 + odds) * VehicleFit.Share(catalogue.FitsByFault[fault.Id], vehicle);
     }
 
     /// <summary>Keeps a prior where neither certainty nor rounding rules.</summary>
     public static double Clamp(double prior) => Math.Clamp(prior, Smallest, Largest);
-
-    /// <summary>Probability that this vehicle has what those rules are about. Facts count once, however many rules ask for them.</summary>
-    public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
-    {
-        var share = 1.0;
-        foreach (var byFact in fits.SelectMany(rule => rule.When.Tests).GroupBy(test => test.Fact.Id))
-        {
-            share *= byFact.Min(test => test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share });
-        }
-
-        return share;
-    }
 }

@@ -30,7 +30,7 @@ public sealed class Suspecting(Catalogue catalogue)
         {
             var fault = catalogue.Faults[links.Key];
             var prior = _priors.Of(fault, @case.Vehicle, factors[fault.Id]);
-            var onlyIf = catalogue.FitsByFault[fault.Id].FirstOrDefault(fits => fits.When.Test(@case.Vehicle) == Truth.Unknown)?.OnlyIf;
+            var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByFault[fault.Id], @case.Vehicle);
             foreach (var block in _blocks.Of(fault, [.. links]))
                 instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));
         }

@@ -1,0 +1,23 @@
+using Advice.Vehicles;
+
+namespace Advice.Knowledge;
+
+/// <summary>Whether a vehicle has what some fits rules are about.</summary>
+public static class VehicleFit
+{
+    /// <summary>Probability that it has. Facts count once, however many rules ask for them.</summary>
+    public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
+    {
+        var share = 1.0;
+        foreach (var byFact in fits.SelectMany(rule => rule.When.Tests).GroupBy(test => test.Fact.Id))
+        {
+            share *= byFact.Min(test => test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share });
+        }
+
+        return share;
+    }
+
+    /// <summary>Completes "Only if …" by the first rule that the known facts leave open; null where they leave none open.</summary>
+    public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) =>
+        fits.FirstOrDefault(rule => rule.When.Test(vehicle) == Truth.Unknown)?.OnlyIf;
+}
