@@ -1,2 +1,3 @@
-Console.Error.WriteLine("AdviceService does not serve yet: the domain, the reading of complaints and the rule files are here, the host is not.");
-return 1;
+using AdviceService.Verbs;
+
+return CommandLine.Root().Parse(args).Invoke();
