@@ -30,4 +30,7 @@ public sealed record Case
 
     /// <summary>What can be done where the vehicle is.</summary>
     public Workshop Workshop { get; init; } = Workshop.Driveway;
+
+    /// <summary>The most steps to advise, from 1.</summary>
+    public int MostSteps { get; init; } = int.MaxValue;
 }

@@ -17,11 +17,21 @@ public sealed class StepChoice(Catalogue catalogue)
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
         var checks = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
             .Where(check => !done.Contains(check.Id) && Share(check, @case) > 0).OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
-        var ranked = HarmFoundRanking.GreedyWithLift(
-            [.. raised.Select(suspect => suspect.Weight)],
-            [.. checks.Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))],
-            [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
-        return [.. ranked.Select(one => Step(one, @case, raised))];
+        var weights = raised.Select(suspect => suspect.Weight).ToList();
+        var options = checks.Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case)))).ToList();
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        return [.. Affordable(ranked, weights, options, @case.Workshop).Select(one => Step(one, @case, raised))];
+    }
+
+    /// <summary>What cannot be done here costs no time here and stays.</summary>
+    private IEnumerable<RankedCheck> Affordable(
+        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, Workshop workshop)
+    {
+        if (workshop.Minutes is not { } minutes)
+            return ranked;
+        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
+        var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
+        return ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]));
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
