@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Advice.Rules.RuleSets;
 
 namespace AdviceService.Verbs;
 
@@ -15,18 +14,10 @@ internal static class RulesVerb
 
     private static int Check(string folder)
     {
-        try
-        {
-            var catalogue = RuleSetLoader.Load(folder).Catalogue;
-            Console.WriteLine(
-                $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error.");
-            return 0;
-        }
-        catch (RuleSetException broken)
-        {
-            foreach (var error in broken.Errors)
-                Console.Error.WriteLine(error);
+        if (RuleFolder.Load(folder)?.Catalogue is not { } catalogue)
             return 1;
-        }
+        Console.WriteLine(
+            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error.");
+        return 0;
     }
 }
