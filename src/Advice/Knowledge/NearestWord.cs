@@ -1,4 +1,4 @@
-namespace Advice.Rules.Checking;
+namespace Advice.Knowledge;
 
 /// <summary>Finds the word that someone probably meant.</summary>
 public static class NearestWord
