@@ -3,13 +3,17 @@ namespace Advice.Knowledge;
 /// <summary>Finds the word that someone probably meant.</summary>
 public static class NearestWord
 {
+    private const int MostIds = 3;
+
+    // Shorter beginnings are shared by chance.
+    private const int ShortestStem = 4;
+
     /// <summary>The known word that is fewest slips away, ties by ordinal order; null where none is near enough to be meant.</summary>
     /// <param name="word">The word as written.</param>
     /// <param name="known">The right words.</param>
     public static string? To(string word, IEnumerable<string> known)
     {
-        // A third of the letters wrong is still recognisable; more offers nonsense.
-        var nearest = Math.Max(1, word.Length / 3) + 1;
+        var nearest = MostSlips(word) + 1;
         string? found = null;
         foreach (var candidate in known)
         {
@@ -21,6 +25,25 @@ public static class NearestWord
         }
 
         return found;
+    }
+
+    /// <summary>Up to three known ids, best first: those that are few slips away, then those that share words with it.</summary>
+    /// <param name="id">The id as written, words joined by hyphens.</param>
+    /// <param name="known">The right ids.</param>
+    public static IReadOnlyList<string> Ids(string id, IEnumerable<string> known)
+    {
+        var words = id.Split('-');
+        return
+        [
+            .. known.Select(candidate => (Id: candidate, Slips: SlipsIfFew(id, candidate), Shared: Shared(words, candidate)))
+                .Where(candidate => candidate.Slips is not null || candidate.Shared > 0)
+                .OrderBy(candidate => candidate.Slips ?? int.MaxValue)
+                .ThenByDescending(candidate => candidate.Shared)
+                .ThenBy(candidate => candidate.Id.Length)
+                .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
+                .Take(MostIds)
+                .Select(candidate => candidate.Id),
+        ];
     }
 
     /// <summary>Letters to insert, drop, change or swap with their neighbour (optimal string alignment distance), ignoring case.</summary>
@@ -45,6 +68,18 @@ public static class NearestWord
 
         return last[b.Length];
     }
+
+    // A third of the letters wrong is still recognisable; more offers nonsense.
+    private static int MostSlips(string word) => Math.Max(1, word.Length / 3);
+
+    private static int? SlipsIfFew(string word, string candidate) =>
+        Math.Abs(candidate.Length - word.Length) <= MostSlips(word) && Slips(word, candidate) is var slips && slips <= MostSlips(word) ? slips : null;
+
+    private static int Shared(string[] words, string candidate) =>
+        candidate.Split('-').Count(part => part.Length >= ShortestStem && words.Any(word => HaveOneStem(word, part)));
+
+    private static bool HaveOneStem(string a, string b) =>
+        a.Length >= ShortestStem && (a.StartsWith(b, StringComparison.OrdinalIgnoreCase) || b.StartsWith(a, StringComparison.OrdinalIgnoreCase));
 
     private static bool Same(char a, char b) => char.ToLowerInvariant(a) == char.ToLowerInvariant(b);
 }
