@@ -15,7 +15,7 @@ internal static class KnownId
     public static T? Entry<T>(this JsonValue value, FrozenDictionary<string, T> known, string noun)
         where T : class
     {
-        if (value.Text(JsonValue.LongestId) is not { Length: <= JsonValue.LongestId } id)
+        if (value.Text(JsonValue.LongestId) is not { } id)
             return null;
         if (known.TryGetValue(id, out var entry))
             return entry;

@@ -11,7 +11,7 @@ internal static class LineIdPart
         switch (id.Json.ValueKind)
         {
             case JsonValueKind.String:
-                return id.Text(JsonValue.LongestId) is { Length: <= JsonValue.LongestId } ? id.Json.Clone() : null;
+                return id.Text(JsonValue.LongestId) is not null ? id.Json.Clone() : null;
             case JsonValueKind.Number when id.Json.TryGetInt64(out _):
                 return id.Json.Clone();
             default:

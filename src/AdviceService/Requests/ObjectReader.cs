@@ -13,10 +13,11 @@ internal sealed class ObjectReader
     public ObjectReader(JsonValue value)
     {
         (At, Errors) = (value.At, value.Errors);
+        HashSet<string>? repeated = null;
         foreach (var member in value.Json.EnumerateObject())
         {
-            if (!_members.TryAdd(member.Name, member.Value))
-                Errors.BadShape(PointerTo(member.Name), ErrorCode.DuplicateMember, "Stands twice in this object.");
+            if (!_members.TryAdd(member.Name, member.Value) && (repeated ??= []).Add(member.Name))
+                Errors.BadShape(PointerTo(member.Name), ErrorCode.DuplicateMember, "The member stands twice in its object.");
         }
     }
 
@@ -55,8 +56,8 @@ internal sealed class ObjectReader
         foreach (var name in _members.Keys.Where(name => !_asked.Contains(name)))
         {
             Errors.BadShape(PointerTo(name), ErrorCode.UnknownMember, () => NearestWord.To(name, _asked) is { } near
-                ? $"No member of this object; nearest: {near}."
-                : $"No member of this object; it may have {string.Join(", ", _asked)}.");
+                ? $"The object has no such member; nearest: {near}."
+                : $"The object has no such member; it may have {string.Join(", ", _asked)}.");
         }
     }
 
