@@ -29,7 +29,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     /// <param name="due">How the service items stand.</param>
     public AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> due)
     {
-        var audience = advised.Case.Workshop.Audience;
+        var audience = advised.Case.Workshop.Reader;
         var driving = DrivingWriter.Write(advised, reading.Judgements);
         return new AdviceDocument
         {

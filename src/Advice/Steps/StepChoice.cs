@@ -40,7 +40,9 @@ public sealed class StepChoice(Catalogue catalogue)
         var suspects = raised.Where(suspect => check.Detects.Any(detects => detects.Fault == suspect.Instance.Fault.Id))
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
         var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
-        return new Step(check, ranked, onlyIf ?? suspects.FirstOrDefault()?.Instance.OnlyIf, suspects);
+        if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
+            onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
+        return new Step(check, ranked, onlyIf, suspects);
     }
 
     private double Share(Check check, Case @case) => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);

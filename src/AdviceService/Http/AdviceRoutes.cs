@@ -32,7 +32,7 @@ internal static class AdviceRoutes
     {
         var answer = desk.Answer(await RequestBytes.ReadAsync(request));
         return answer.Value is { } advice
-            ? new JsonResult<AdviceDocument>(advice, AdviceJson.Readable.AdviceDocument)
+            ? new JsonResult<AdviceDocument>(advice, Written.As.AdviceDocument)
             : new ProblemResult(ProblemDocument.Of(answer.Status, answer.Errors));
     }
 }

@@ -12,7 +12,7 @@ internal static class CatalogueRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
     {
-        var json = AdviceJson.Readable;
+        var json = Written.As;
         MapKind(routes, "/v1/catalogue/systems", "System", desk => desk.Entries.Systems, one => one.Id, json.IReadOnlyListSystemEntry, json.SystemEntry);
         MapKind(routes, "/v1/catalogue/symptoms", "Symptom", desk => desk.Entries.Symptoms, one => one.Id, json.IReadOnlyListSymptomEntry, json.SymptomEntry);
         MapKind(routes, "/v1/catalogue/faults", "Fault", desk => desk.Entries.Faults, one => one.Id, json.IReadOnlyListFaultEntry, json.FaultEntry);
@@ -41,7 +41,7 @@ internal static class CatalogueRoutes
                 return Tagged(http, desk, found, entry);
             var near = NearestWord.Ids(wanted, entries(desk).Select(id));
             return new ProblemResult(ProblemDocument.Of(
-                404, "unknownId", near.Count == 0 ? $"Known ids are listed at {path}." : $"The nearest known ids are {string.Join(", ", near)}."));
+                404, "unknown-id", near.Count == 0 ? $"Known ids are listed at {path}." : $"The nearest known ids are {string.Join(", ", near)}."));
         }
     }
 

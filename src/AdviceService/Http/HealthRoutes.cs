@@ -10,7 +10,7 @@ internal static class HealthRoutes
         routes.MapGet("/health/live", () => Results.Text("live")).ExcludeFromDescription();
         routes.MapGet("/health/ready", (Readiness readiness) => readiness.IsReady
             ? Results.Text("ready")
-            : new ProblemResult(ProblemDocument.Of(503, "notReady", "The rules are being loaded or the service is stopping; ask again in a second.")))
+            : new ProblemResult(ProblemDocument.Of(503, "not-ready", "The rules are being loaded or the service is stopping; ask again in a second.")))
             .ExcludeFromDescription();
     }
 }

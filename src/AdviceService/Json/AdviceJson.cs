@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Serialization;
 using Advice.Documents;
 using Advice.Knowledge;
@@ -29,9 +27,4 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(IReadOnlyList<CautionEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<RuleEntry>))]
 [JsonSerializable(typeof(RuleSetDocument))]
-internal sealed partial class AdviceJson : JsonSerializerContext
-{
-    /// <summary>The context with an encoder that leaves readable what JSON does not need escaped; answers are never put into HTML.</summary>
-    public static AdviceJson Readable { get; } =
-        new(new JsonSerializerOptions(Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, TypeInfoResolver = null });
-}
+internal sealed partial class AdviceJson : JsonSerializerContext;

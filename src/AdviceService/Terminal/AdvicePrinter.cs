@@ -11,7 +11,7 @@ internal sealed class AdvicePrinter(IAnsiConsole console)
     /// <summary>Prints the document.</summary>
     public void Print(AdviceDocument advice)
     {
-        console.Write(new Rule($"[{Colour(advice.Driving.Advice)}]{Markup.Escape(advice.Summary)}[/]").LeftJustified());
+        console.Write(new Spectre.Console.Rule($"[{Colour(advice.Driving.Advice)}]{Markup.Escape(advice.Summary)}[/]").LeftJustified());
         List("Why", advice.Driving.Because.Select(reason => reason.Text));
         List("Take care", advice.Cautions.Select(caution => caution.Text));
         if (advice.Steps.Count > 0)
@@ -72,7 +72,7 @@ internal sealed class AdvicePrinter(IAnsiConsole console)
         all.ForEach(line => Line($"- {line}"));
     }
 
-    private void Line(string text) => console.Write(new Padder(new Text(text)).Padding(3, 0, 0, 0));
+    private void Line(string text) => console.Write(new Padder(new Spectre.Console.Text(text)).Padding(3, 0, 0, 0));
 
     private static string Colour(DrivingAdvice advice) => advice switch
     {

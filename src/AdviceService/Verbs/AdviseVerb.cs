@@ -28,14 +28,14 @@ internal static class AdviseVerb
         if (answer.Value is not { } advice)
         {
             if (json)
-                Console.WriteLine(JsonSerializer.Serialize(ProblemDocument.Of(answer.Status, answer.Errors), AdviceJson.Readable.ProblemDocument));
+                Console.WriteLine(JsonSerializer.Serialize(ProblemDocument.Of(answer.Status, answer.Errors), Written.As.ProblemDocument));
             foreach (var error in answer.Errors)
                 Console.Error.WriteLine($"{file}#{error.Pointer}: {error.Detail}");
             return 1;
         }
 
         if (json)
-            Console.WriteLine(JsonSerializer.Serialize(advice, AdviceJson.Readable.AdviceDocument));
+            Console.WriteLine(JsonSerializer.Serialize(advice, Written.As.AdviceDocument));
         else
             new AdvicePrinter(AnsiConsole.Console).Print(advice);
         return 0;

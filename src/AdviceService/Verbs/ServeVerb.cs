@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Advice.Rules.RuleSets;
 using AdviceService.Http;
 
 namespace AdviceService.Verbs;

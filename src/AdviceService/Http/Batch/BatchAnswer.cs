@@ -17,7 +17,7 @@ internal static class BatchAnswer
     private const long Most = 256L * 1024 * 1024;
 
     private static readonly ProblemDocument TooLong =
-        ProblemDocument.Of(400, "tooLong", $"A line may have {BatchLines.LongestLine / 1024} KiB.");
+        ProblemDocument.Of(400, "too-long", $"A line may have {BatchLines.LongestLine / 1024} KiB.");
 
     public static async Task AnswerAsync(HttpContext http, AdviceDesk desk, IHostApplicationLifetime life)
     {
@@ -29,7 +29,7 @@ internal static class BatchAnswer
         var lines = Channel.CreateUnbounded<(int Number, byte[]? Line)>(new() { SingleReader = true, SingleWriter = true });
         var reading = BatchLines.ReadAsync(http.Request.BodyReader, lines.Writer, http.RequestAborted);
         var count = await WriteAnswersAsync(http, desk, lines.Reader, life.ApplicationStopping);
-        await WriteLineAsync(http, JsonSerializer.SerializeToUtf8Bytes(new EndLine(count), AdviceJson.Readable.EndLine));
+        await WriteLineAsync(http, JsonSerializer.SerializeToUtf8Bytes(new EndLine(count), Written.As.EndLine));
         if (count.Complete)
             await reading;
     }
@@ -62,12 +62,12 @@ internal static class BatchAnswer
             return (false, Problem(null, number, TooLong));
         var (id, answer) = desk.AnswerLine(line);
         return answer.Value is { } advice
-            ? (true, JsonSerializer.SerializeToUtf8Bytes(new AnswerLine(id, number, advice), AdviceJson.Readable.AnswerLine))
+            ? (true, JsonSerializer.SerializeToUtf8Bytes(new AnswerLine(id, number, advice), Written.As.AnswerLine))
             : (false, Problem(id, number, ProblemDocument.Of(answer.Status, answer.Errors)));
     }
 
     private static byte[] Problem(JsonElement? id, int number, ProblemDocument problem) =>
-        JsonSerializer.SerializeToUtf8Bytes(new ProblemLine(id, number, problem), AdviceJson.Readable.ProblemLine);
+        JsonSerializer.SerializeToUtf8Bytes(new ProblemLine(id, number, problem), Written.As.ProblemLine);
 
     private static async Task WriteLineAsync(HttpContext http, byte[] line)
     {

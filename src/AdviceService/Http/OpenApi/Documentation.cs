@@ -11,8 +11,8 @@ internal static class Documentation
     {
         services.ConfigureHttpJsonOptions(json =>
         {
-            json.SerializerOptions.TypeInfoResolver = AdviceJson.Readable;
-            foreach (var converter in AdviceJson.Readable.Options.Converters)
+            json.SerializerOptions.TypeInfoResolver = Written.As;
+            foreach (var converter in Written.As.Options.Converters)
                 json.SerializerOptions.Converters.Add(converter);
         });
         services.AddEndpointsApiExplorer();

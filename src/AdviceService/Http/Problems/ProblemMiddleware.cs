@@ -31,12 +31,12 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
 
     private static ProblemDocument Of(int status) => status switch
     {
-        404 => ProblemDocument.Of(404, "unknownAddress", "The addresses are listed at /docs."),
-        405 => ProblemDocument.Of(405, "wrongMethod", "The Allow header names the methods that this address takes."),
-        408 => ProblemDocument.Of(408, "tooSlow", "Send the request faster or in parts."),
-        413 => ProblemDocument.Of(413, "tooLarge", "A request may have 1 MiB; send many vehicles to /v1/advice/batch."),
-        415 => ProblemDocument.Of(415, "wrongMediaType", "Send application/json in UTF-8."),
-        < 500 => ProblemDocument.Of(status, "badRequest", "The request does not follow HTTP."),
+        404 => ProblemDocument.Of(404, "unknown-address", "The addresses are listed at /docs."),
+        405 => ProblemDocument.Of(405, "wrong-method", "The Allow header names the methods that this address takes."),
+        408 => ProblemDocument.Of(408, "too-slow", "Send the request faster or in parts."),
+        413 => ProblemDocument.Of(413, "too-large", "A request may have 1 MiB; send many vehicles to /v1/advice/batch."),
+        415 => ProblemDocument.Of(415, "wrong-media-type", "Send application/json in UTF-8."),
+        < 500 => ProblemDocument.Of(status, "bad-request", "The request does not follow HTTP."),
         _ => ProblemDocument.Of(status, "internal", "The fault is ours and has been logged; the same request will fail again until it is mended."),
     };
 }

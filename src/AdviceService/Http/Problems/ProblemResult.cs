@@ -15,6 +15,6 @@ internal sealed class ProblemResult(ProblemDocument problem) : IResult
         var response = httpContext.Response;
         response.StatusCode = problem.Status;
         response.ContentType = MediaType;
-        await response.Body.WriteAsync(JsonSerializer.SerializeToUtf8Bytes(problem, AdviceJson.Readable.ProblemDocument), httpContext.RequestAborted);
+        await response.Body.WriteAsync(JsonSerializer.SerializeToUtf8Bytes(problem, Written.As.ProblemDocument), httpContext.RequestAborted);
     }
 }
