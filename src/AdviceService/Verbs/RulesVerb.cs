@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
 
 namespace AdviceService.Verbs;
@@ -9,18 +10,37 @@ internal static class RulesVerb
     public static Command Command(Option<string> rules)
     {
         var check = new Command("check", "Check all rule files and name every error");
-        check.SetAction(parsed => Check(parsed.GetValue(rules)!));
-        return new Command("rules", "Work on the rule files") { check };
+        check.SetAction(parsed => Guarded(() => Check(parsed.GetValue(rules)!)));
+        var test = new Command("test", "Ask the rules what their cases ask and compare");
+        test.SetAction(parsed => Guarded(() => Test(parsed.GetValue(rules)!)));
+        return new Command("rules", "Work on the rule files") { check, test };
     }
 
     private static int Check(string folder)
     {
+        var catalogue = RuleSetLoader.Load(folder).Catalogue;
+        Console.WriteLine(
+            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error.");
+        return 0;
+    }
+
+    private static int Test(string folder)
+    {
+        var book = RuleSetLoader.Load(folder);
+        var runner = new CaseRunner(book);
+        var results = CaseFolder.Load(folder, book.Catalogue, PlainRequest.Read).Select(runner.Run).ToList();
+        var failed = results.Where(result => !result.Passed).ToList();
+        foreach (var result in failed)
+            Console.WriteLine(result);
+        Console.WriteLine($"{results.Count} cases, {results.Count - failed.Count} pass, {failed.Count} fail.");
+        return failed.Count == 0 ? 0 : 1;
+    }
+
+    private static int Guarded(Func<int> action)
+    {
         try
         {
-            var catalogue = RuleSetLoader.Load(folder).Catalogue;
-            Console.WriteLine(
-                $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error.");
-            return 0;
+            return action();
         }
         catch (RuleSetException broken)
         {
