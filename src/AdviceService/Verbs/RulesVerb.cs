@@ -27,13 +27,15 @@ internal static class RulesVerb
     private static int Test(string folder)
     {
         var book = RuleSetLoader.Load(folder);
+        var cases = CaseFolder.Read(folder, book.Catalogue, PlainRequest.Read);
+        foreach (var error in cases.Errors)
+            Console.Error.WriteLine(error);
         var runner = new CaseRunner(book);
-        var results = CaseFolder.Load(folder, book.Catalogue, PlainRequest.Read).Select(runner.Run).ToList();
-        var failed = results.Where(result => !result.Passed).ToList();
+        var failed = cases.Cases.Select(runner.Run).Where(result => !result.Passed).ToList();
         foreach (var result in failed)
             Console.WriteLine(result);
-        Console.WriteLine($"{results.Count} cases, {results.Count - failed.Count} pass, {failed.Count} fail.");
-        return failed.Count == 0 ? 0 : 1;
+        Console.WriteLine($"{cases.Cases.Count} cases, {failed.Count} fail, {cases.Errors.Count} errors in case files.");
+        return failed.Count == 0 && cases.Errors.Count == 0 ? 0 : 1;
     }
 
     private static int Guarded(Func<int> action)
