@@ -28,12 +28,12 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
 
     private RuleCase? Case(EntryReader reader)
     {
+        var before = problems.Count;
         var id = reader.Text("id");
         if (id.Length > 0 && !_ids.TryAdd(id, reader.At("id")))
             reader.Refuse("id", $"the case '{id}' stands already in {_ids[id].File}, line {_ids[id].Line}");
         if (!ExpectationMembers.Any(reader.Has))
             reader.Refuse("id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
-        var before = problems.Count;
         var expectations = Expectations(reader).ToList();
         return Given(reader) is { } given && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
     }

@@ -17,8 +17,14 @@ public static class CaseFolder
         return Read(RuleFolder.Read(directory, problems), catalogue, readGiven, problems);
     }
 
-    /// <summary>The cases of these files.</summary>
-    internal static CaseSet Read(IEnumerable<RuleFile> files, Catalogue catalogue, ReadGiven readGiven, Problems problems)
+    /// <summary>The cases of those of these files that hold cases.</summary>
+    /// <param name="files">Files of a rule folder.</param>
+    /// <param name="catalogue">The rule set that the cases are about.</param>
+    /// <param name="readGiven">Reads their requests.</param>
+    public static CaseSet Read(IEnumerable<RuleFile> files, Catalogue catalogue, ReadGiven readGiven) =>
+        Read(files, catalogue, readGiven, new Problems());
+
+    private static CaseSet Read(IEnumerable<RuleFile> files, Catalogue catalogue, ReadGiven readGiven, Problems problems)
     {
         var binder = new CaseBinder(catalogue, readGiven, problems);
         var nodes = files.Where(file => file.HoldsCases).Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>();
