@@ -24,4 +24,7 @@ public sealed record Check(
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);
+
+    /// <summary>How surely it finds a fault, 0 … 1. The values of one scale exclude each other, so their shares add up.</summary>
+    public double Surely(string fault) => Math.Min(1, Detects.Where(detects => detects.Fault == fault).Sum(detects => detects.Surely));
 }

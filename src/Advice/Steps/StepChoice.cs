@@ -52,9 +52,7 @@ public sealed class StepChoice(Catalogue catalogue)
 
     private static IReadOnlyList<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, double share) =>
     [
-        .. Enumerable.Range(0, raised.Count).SelectMany(
-            i => check.Detects.Where(detects => detects.Fault == raised[i].Instance.Fault.Id).Select(detects => detects.Surely).Order().TakeLast(1),
-            (i, surely) => new Detection(i, surely * share)),
+        .. raised.Select((suspect, i) => new Detection(i, check.Surely(suspect.Instance.Fault.Id) * share)).Where(detection => detection.Surely > 0),
     ];
 
     private static bool IsUrgent(Suspect suspect) =>
