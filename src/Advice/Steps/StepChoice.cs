@@ -11,13 +11,16 @@ public sealed class StepChoice(Catalogue catalogue)
     private const double UrgentRaise = 3;
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
-    public ChosenSteps Choose(Case @case, Suspicion suspicion)
+    /// <param name="case">The case.</param>
+    /// <param name="suspicion">What is suspected.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(check => !done.Contains(check.Id)).OrderBy(check => check.Id, StringComparer.Ordinal)
+            .Where(check => !done.Contains(check.Id) && (mayDrive || !check.Needs.Any(need => need.Drives))).OrderBy(check => check.Id, StringComparer.Ordinal)
             .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))
             .Where(option => option.Detections.Count > 0).ToList();
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
