@@ -16,11 +16,10 @@ public sealed class Assessment(IRuleBook rules)
         var session = rules.Open(@case);
         var evidence = session.Gather();
         var suspicion = _suspecting.Suspect(@case, evidence);
-        var chosen = _steps.Choose(@case, suspicion);
-        var steps = chosen.Take(@case.MostSteps).ToList();
+        var (steps, leftOut) = _steps.Choose(@case, suspicion);
         var suspected = suspicion.Raised.GroupBy(suspect => suspect.Instance.Fault.Id)
             .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(suspect => suspect.Probability)));
         var conclusions = session.Conclude(suspected, [.. steps.Select(step => step.Check.Id)]);
-        return new Advised(@case, evidence, suspicion, steps, chosen.Count - steps.Count, conclusions);
+        return new Advised(@case, evidence, suspicion, steps, leftOut, conclusions);
     }
 }

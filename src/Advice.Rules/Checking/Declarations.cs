@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Advice.Knowledge;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

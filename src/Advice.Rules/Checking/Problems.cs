@@ -1,3 +1,4 @@
+using Advice.Knowledge;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

@@ -13,7 +13,9 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     private const string Notice =
         "This advice rests on general knowledge of vehicles. The vehicle maker's manual, local codes and the judgement of licensed people who see the vehicle come before it.";
 
-    private static readonly string Program = typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+    /// <summary>Version of the program.</summary>
+    public static string Program { get; } =
+        typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
     private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
     private readonly UnderstoodWriter _understood = new(catalogue);
@@ -27,7 +29,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     /// <param name="due">How the service items stand.</param>
     public AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> due)
     {
-        var audience = advised.Case.Workshop.Audience;
+        var audience = advised.Case.Workshop.Reader;
         var driving = DrivingWriter.Write(advised, reading.Judgements);
         return new AdviceDocument
         {

@@ -28,6 +28,6 @@ internal sealed class AssumptionWriter(Catalogue catalogue)
     private IEnumerable<VehicleFact> OpenFacts(Advised advised) =>
         advised.Steps.SelectMany(step => catalogue.FitsByCheck[step.Check.Id])
             .Concat(advised.Steps.SelectMany(step => step.Suspects).SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]))
-            .SelectMany(rule => rule.When.Tests).Where(test => test.Test(advised.Case.Vehicle) == Truth.Unknown)
+            .Where(rule => VehicleFit.IsOpen(rule, advised.Case.Vehicle)).SelectMany(rule => rule.When.Tests).Where(test => test.Test(advised.Case.Vehicle) == Truth.Unknown)
             .Select(test => test.Fact).DistinctBy(fact => fact.Id).OrderBy(fact => fact.Id, StringComparer.Ordinal);
 }

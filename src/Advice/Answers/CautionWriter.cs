@@ -11,7 +11,7 @@ internal sealed class CautionWriter(Catalogue catalogue)
     [
         .. advised.Conclusions.Cautions.Where(rule => rule.Checks.Count == 0).Select(rule => rule.Caution)
             .Concat(advised.Steps.SelectMany(step => Of(step.Check, advised))).Distinct()
-            .Select(id => new CautionDocument(id, catalogue.Cautions[id].Text.For(advised.Case.Workshop.Audience))),
+            .Select(id => new CautionDocument(id, catalogue.Cautions[id].Text.For(advised.Case.Workshop.Reader))),
     ];
 
     /// <summary>Ids of the cautions of a check on this vehicle.</summary>

@@ -9,7 +9,7 @@ internal static class DrivingWriter
     /// <summary>The advice with the reasons that demand it.</summary>
     public static DrivingDocument Write(Advised advised, IReadOnlyList<JudgementDocument> judgements)
     {
-        var audience = advised.Case.Workshop.Audience;
+        var audience = advised.Case.Workshop.Reader;
         var demands = advised.Conclusions.Driving.Select(rule => (rule.Advice, Reason: ReasonWriter.Reason(rule, audience)))
             .Concat(judgements.Select(judgement => (Demand(judgement.Deficiency), Reason(judgement)))).ToList();
         var strictest = demands.Select(demand => demand.Item1).DefaultIfEmpty(DrivingAdvice.Normal).Max();

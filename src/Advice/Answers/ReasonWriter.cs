@@ -11,7 +11,7 @@ internal static class ReasonWriter
     /// <summary>The reasons for a suspect: signs by strength, then factors by odds, each rule once.</summary>
     public static IEnumerable<ReasonDocument> Write(Suspect suspect, Advised advised)
     {
-        var audience = advised.Case.Workshop.Audience;
+        var audience = advised.Case.Workshop.Reader;
         var signs = suspect.Instance.Links.Where(link => link.Seen.Present)
             .OrderByDescending(link => link.Strength).ThenBy(link => link.Rule, StringComparer.Ordinal)
             .Select(link => Reason(link, audience));

@@ -2,6 +2,7 @@ using Advice.Documents;
 using Advice.Judging;
 using Advice.Knowledge;
 using Advice.Steps;
+using Advice.Suspects;
 
 namespace Advice.Answers;
 
@@ -16,7 +17,7 @@ internal sealed class StepWriter(Catalogue catalogue)
     /// <summary>The step at that place in the list.</summary>
     public StepDocument Write(Step step, int rank, Advised advised)
     {
-        var (check, audience) = (step.Check, advised.Case.Workshop.Audience);
+        var (check, audience) = (step.Check, advised.Case.Workshop.Reader);
         return new StepDocument
         {
             Rank = rank,
@@ -36,7 +37,7 @@ internal sealed class StepWriter(Catalogue catalogue)
                     .Select(limit => new LimitDocument(limit.Text.For(audience), limit.Source.ToString())),
             ],
             Results = [.. check.Observations.Select(one => new ResultDocument(one.Id, one.Text, one.Normal))],
-            Reasons = [.. step.Suspects.SelectMany(suspect => ReasonWriter.Write(suspect, advised)).DistinctBy(reason => reason.Rule).Take(MostReasons)],
+            Reasons = [.. step.Suspects.SelectMany(suspect => Reasons(suspect, advised)).DistinctBy(reason => reason.Rule).Take(MostReasons)],
             Suspects =
             [
                 .. step.Suspects.Take(MostSuspects).Select(suspect => new StepSuspect(
@@ -44,5 +45,12 @@ internal sealed class StepWriter(Catalogue catalogue)
             ],
             Cautions = CautionWriter.Of(check, advised),
         };
+    }
+
+    /// <summary>A step looks for several faults, so that each reason has to say for which.</summary>
+    private static IEnumerable<ReasonDocument> Reasons(Suspect suspect, Advised advised)
+    {
+        var name = suspect.Instance.Fault.Name.For(advised.Case.Workshop.Reader);
+        return ReasonWriter.Write(suspect, advised).Select(reason => reason with { Text = $"{char.ToUpperInvariant(name[0])}{name[1..]}: {reason.Text}" });
     }
 }

@@ -11,12 +11,13 @@ internal static class SummaryWriter
 
     private static IEnumerable<string> Sentences(Advised advised, DrivingAdvice driving, bool textLeft)
     {
-        var (workshop, audience) = (advised.Case.Workshop, advised.Case.Workshop.Audience);
-        if (advised.Steps is [var first, ..])
+        var (workshop, audience) = (advised.Case.Workshop, advised.Case.Workshop.Reader);
+        if (advised.Steps is [var best, ..])
         {
             yield return Driving(driving);
-            yield return $"First step: {first.Check.Title.For(audience)}.";
-            if (!advised.Steps.Any(step => workshop.CanDo(step.Check)))
+            var first = advised.Steps.FirstOrDefault(step => workshop.CanDo(step.Check));
+            yield return $"First step: {(first ?? best).Check.Title.For(audience)}.";
+            if (first is null)
                 yield return "None of the steps can be done here: they need a technician, a lift or more time.";
             yield break;
         }

@@ -12,7 +12,7 @@ internal static class SuspectWriter
     public static IReadOnlyList<SuspectDocument> Write(Advised advised) =>
     [
         .. advised.Suspicion.Raised.Take(Most).Select(suspect => new SuspectDocument(
-            suspect.Instance.Fault.Id, suspect.Instance.Fault.Name.For(advised.Case.Workshop.Audience), suspect.Instance.Fault.System,
+            suspect.Instance.Fault.Id, suspect.Instance.Fault.Name.For(advised.Case.Workshop.Reader), suspect.Instance.Fault.System,
             suspect.Instance.Place, Rounded(suspect.Probability), suspect.Instance.Fault.Deficiency, suspect.Instance.OnlyIf,
             [.. ReasonWriter.Write(suspect, advised)])),
     ];

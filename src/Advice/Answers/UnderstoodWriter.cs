@@ -12,7 +12,7 @@ internal sealed class UnderstoodWriter(Catalogue catalogue)
     /// <summary>Symptoms, codes, what was not understood, and what was assumed.</summary>
     public UnderstoodDocument Write(CaseReading reading, Advised advised)
     {
-        var audience = reading.Case.Workshop.Audience;
+        var audience = reading.Case.Workshop.Reader;
         return new UnderstoodDocument(
             [
                 .. reading.Case.Reports.Select(report => new UnderstoodSymptom(

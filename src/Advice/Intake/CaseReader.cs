@@ -57,7 +57,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     private static Workshop Place(WorkshopDescription? described)
     {
-        var audience = described?.Audience == "technician" ? Audience.Technician : Audience.Owner;
-        return new Workshop(described?.Lift ?? audience == Audience.Technician, described?.Minutes, audience);
+        Audience? worker = described?.Audience switch { "owner" => Audience.Owner, "technician" => Audience.Technician, _ => null };
+        return new Workshop(described?.Lift, described?.Minutes, worker);
     }
 }

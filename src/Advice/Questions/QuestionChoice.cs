@@ -1,6 +1,5 @@
 using Advice.Inference;
 using Advice.Knowledge;
-using Advice.Suspects;
 using Advice.Symptoms;
 
 namespace Advice.Questions;
@@ -21,9 +20,11 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         var harm = suspects.Sum(suspect => suspect.Probability * suspect.Instance.Fault.Consequence.Harm);
         if (harm <= 0)
             return [];
+        var probabilities = suspects.Select(suspect => suspect.Probability).ToArray();
+        var harms = suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm / harm).ToArray();
         return
         [
-            .. Links(advised).Select(symptom => (symptom.Key, Worth: Worth(symptom.Key, symptom.Value, suspects) / harm))
+            .. Links(advised).Select(asked => (asked.Key, Worth: Worth(asked.Key, asked.Value, probabilities, harms)))
                 .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
                 .ThenBy(one => one.Key, StringComparer.Ordinal).Take(Most)
                 .Select(one => new Question(
@@ -53,12 +54,9 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         return links;
     }
 
-    private double Worth(string symptom, List<CauseLink> links, IReadOnlyList<Suspect> suspects) => ExpectedChange.Worth(
-        [.. suspects.Select(suspect => suspect.Probability)],
-        [.. suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm)],
-        catalogue.Leaks[Sign.Symptom(symptom)],
-        links);
+    private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
+        ExpectedChange.Worth(probabilities, harms, catalogue.Leaks[Sign.Symptom(symptom)], links);
 
     private Advised After(Case @case, string symptom, bool present) =>
-        assessment.Of(@case with { Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
+        assessment.Of(@case with { MostSteps = 1, Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
 }
