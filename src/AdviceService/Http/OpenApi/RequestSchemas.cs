@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
 using AdviceService.Requests;
@@ -21,6 +22,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         foreach (var property in RequestTypes.Strict.SelectMany(type => schemas[type.Name].Properties!.Values).OfType<OpenApiSchema>())
             property.Type &= ~JsonSchemaType.Null;
         Bound(schemas);
+        Join(schemas);
+        Quantities(schemas);
         foreach (var type in RequestTypes.OfVehicle)
             AllowUnknown(Own(schemas[type.Name]).Properties!);
     }
@@ -56,6 +59,64 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         OpenApiSchema Member<T>(string name) => Own(schemas[typeof(T).Name].Properties![name]);
     }
 
+    /// <summary>Which members go with which.</summary>
+    private static void Join(Dictionary<string, IOpenApiSchema> schemas)
+    {
+        Own(schemas[nameof(FindingReport)]).OneOf =
+        [
+            new OpenApiSchema { Required = Names("value", "unit"), Not = Requires("observation") },
+            new OpenApiSchema { Required = Names("observation"), Not = new OpenApiSchema { AnyOf = [Requires("value"), Requires("unit")] } },
+        ];
+        Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
+    }
+
+    /// <summary>Each quantity has units of its own.</summary>
+    private static void Quantities(Dictionary<string, IOpenApiSchema> schemas)
+    {
+        var (odometer, diameter) = (QuantityPart.Odometer.Units, QuantityPart.WheelDiameter.Units);
+        Replace(nameof(FindingReport), "odometer", Quantity(odometer));
+        Replace(nameof(ServiceReport), "odometer", Quantity(odometer));
+        Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });
+        Replace(nameof(SteeringDescription), "wheelDiameter", new OpenApiSchema { AnyOf = [Quantity(diameter), UnknownQuantity(diameter)] });
+        schemas.Remove(nameof(Advice.Documents.Quantity));
+
+        void Replace(string type, string name, OpenApiSchema schema)
+        {
+            var properties = Own(schemas[type]).Properties!;
+            schema.Description = properties[name].Description;
+            properties[name] = schema;
+        }
+    }
+
+    private static OpenApiSchema Quantity(IReadOnlyList<string> units) => new()
+    {
+        Type = JsonSchemaType.Object,
+        Required = Names("value", "unit"),
+        AdditionalPropertiesAllowed = false,
+        Properties = new Dictionary<string, IOpenApiSchema>
+        {
+            ["value"] = new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" },
+            ["unit"] = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. units.Select(unit => Word.Create(unit))] },
+        },
+    };
+
+    private static OpenApiSchema UnknownQuantity(IReadOnlyList<string> units) => new()
+    {
+        Type = JsonSchemaType.Object,
+        AdditionalPropertiesAllowed = false,
+        Properties = new Dictionary<string, IOpenApiSchema>
+        {
+            ["value"] = new OpenApiSchema { Enum = Unknown() },
+            ["unit"] = new OpenApiSchema { Enum = [.. units.Select(unit => Word.Create(unit)), .. Unknown()] },
+        },
+    };
+
+    private static OpenApiSchema Requires(string name) => new() { Required = Names(name) };
+
+    private static HashSet<string> Names(params string[] names) => [.. names];
+
+    private static List<JsonNode> Unknown() => [Word.Create("unknown"), JsonNullSentinel.JsonNull];
+
     /// <summary>Of a vehicle, null and "unknown" say the same as an absent member.</summary>
     private static void AllowUnknown(IDictionary<string, IOpenApiSchema> properties)
     {
@@ -66,7 +127,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             properties[name] = new OpenApiSchema
             {
                 Description = schema.Description,
-                AnyOf = [schema, new OpenApiSchema { Enum = [Word.Create("unknown"), JsonNullSentinel.JsonNull] }],
+                AnyOf = [schema, new OpenApiSchema { Enum = Unknown() }],
             };
         }
     }
