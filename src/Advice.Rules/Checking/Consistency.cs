@@ -29,7 +29,7 @@ internal sealed class Consistency(Tables tables, Problems problems)
         }
     }
 
-    private void Acyclic(IIds ids, IEnumerable<(string From, string To)> edges, string says)
+    private void Acyclic(IDeclaredIds ids, IEnumerable<(string From, string To)> edges, string says)
     {
         foreach (var id in Loops.In(edges))
             problems.Add(ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");

@@ -1,3 +1,4 @@
+using Advice.Knowledge;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;
@@ -9,6 +10,9 @@ internal sealed class Problems
 
     /// <summary>Whether nothing is wrong.</summary>
     public bool None => errors.Count == 0;
+
+    /// <summary>How many errors there are.</summary>
+    public int Count => errors.Count;
 
     /// <summary>The errors by file, line and column.</summary>
     public IReadOnlyList<RuleFileError> InOrder =>

@@ -14,7 +14,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Prob
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
     private static readonly string[] CautionMembers = ["id", "text", "plain", "source"];
-    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "cautions"];
+    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "cautions"];
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -37,6 +37,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Prob
         Each("set-ups", tables.SetUps, SetUpMembers, (id, r) => new SetUp(
             id, r.Text("name"), r.Whole("order", 0, 1000), r.Whole("minutes", 0, 120),
             r.Ids("includes", tables.SetUps, emptyIsFine: true), r.OneOf<DoneBy>("doneBy", FormatWords.DoneBy, DoneBy.Owner),
+            r.Flag("raises"), r.Flag("drives"),
             r.Ids("cautions", tables.Cautions, emptyIsFine: true)));
 
         void Each<T>(string kind, Table<T> table, string[] members, Func<string, EntryReader, T?> bind)

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Advice.Knowledge;
 
 /// <summary>Something to inspect, observe or measure.</summary>
@@ -24,4 +26,10 @@ public sealed record Check(
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);
+
+    private readonly FrozenDictionary<string, double> _surely = Detects.GroupBy(detects => detects.Fault)
+        .ToFrozenDictionary(group => group.Key, group => Math.Min(1, group.Sum(detects => detects.Surely)));
+
+    /// <summary>How surely it finds a fault, 0 … 1. The values of one scale exclude each other, so their shares add up.</summary>
+    public double Surely(string fault) => _surely.GetValueOrDefault(fault);
 }

@@ -5,6 +5,8 @@ namespace Advice.Knowledge;
 /// <summary>Whether a vehicle has what some fits rules are about.</summary>
 public static class VehicleFit
 {
+    private const double NearlyAll = 0.98;
+
     /// <summary>Probability that it has. Facts count once, however many rules ask for them.</summary>
     public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
     {
@@ -18,6 +20,9 @@ public static class VehicleFit
     }
 
     /// <summary>Completes "Only if …" by the first rule that the known facts leave open; null where they leave none open.</summary>
-    public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) =>
-        fits.FirstOrDefault(rule => rule.When.Test(vehicle) == Truth.Unknown)?.OnlyIf;
+    public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) => fits.FirstOrDefault(rule => IsOpen(rule, vehicle))?.OnlyIf;
+
+    /// <summary>Whether the known facts leave it open that the vehicle has what the rule is about. What nearly all have is no question.</summary>
+    public static bool IsOpen(FitsRule rule, Vehicle vehicle) =>
+        rule.When.Test(vehicle) == Truth.Unknown && rule.When.Share(vehicle) < NearlyAll;
 }

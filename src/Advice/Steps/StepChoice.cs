@@ -10,27 +10,45 @@ public sealed class StepChoice(Catalogue catalogue)
     private const double UrgentProbability = 0.02;
     private const double UrgentRaise = 3;
 
-    /// <summary>The steps, best first. A check that was done is not advised again.</summary>
-    public IReadOnlyList<Step> Choose(Case @case, Suspicion suspicion)
+    /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
+    /// <param name="case">The case.</param>
+    /// <param name="suspicion">What is suspected.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        var checks = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(check => !done.Contains(check.Id) && Share(check, @case) > 0).OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
-        var ranked = HarmFoundRanking.GreedyWithLift(
-            [.. raised.Select(suspect => suspect.Weight)],
-            [.. checks.Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))],
-            [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
-        return [.. ranked.Select(one => Step(one, @case, raised))];
+        var weights = raised.Select(suspect => suspect.Weight).ToList();
+        var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
+            .Where(check => !done.Contains(check.Id) && (mayDrive || !check.Needs.Any(need => need.Drives))).OrderBy(check => check.Id, StringComparer.Ordinal)
+            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))
+            .Where(option => option.Detections.Count > 0).ToList();
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        var affordable = Affordable(ranked, weights, options, @case.Workshop);
+        var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
+        return new ChosenSteps(steps, affordable.Count - steps.Count);
+    }
+
+    /// <summary>What cannot be done here costs no time here and stays.</summary>
+    private IReadOnlyList<RankedCheck> Affordable(
+        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, Workshop workshop)
+    {
+        if (workshop.Minutes is not { } minutes)
+            return ranked;
+        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
+        var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
+        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
     {
         var check = catalogue.Checks[ranked.Id];
-        var suspects = raised.Where(suspect => check.Detects.Any(detects => detects.Fault == suspect.Instance.Fault.Id))
+        var suspects = raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0)
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
         var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
-        return new Step(check, ranked, onlyIf ?? suspects.FirstOrDefault()?.Instance.OnlyIf, suspects);
+        if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
+            onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
+        return new Step(check, ranked, onlyIf, suspects);
     }
 
     private double Share(Check check, Case @case) => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
@@ -40,9 +58,7 @@ public sealed class StepChoice(Catalogue catalogue)
 
     private static IReadOnlyList<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, double share) =>
     [
-        .. Enumerable.Range(0, raised.Count).SelectMany(
-            i => check.Detects.Where(detects => detects.Fault == raised[i].Instance.Fault.Id).Select(detects => detects.Surely).Order().TakeLast(1),
-            (i, surely) => new Detection(i, surely * share)),
+        .. raised.Select((suspect, i) => new Detection(i, check.Surely(suspect.Instance.Fault.Id) * share)).Where(detection => detection.Surely > 0),
     ];
 
     private static bool IsUrgent(Suspect suspect) =>

@@ -1,0 +1,22 @@
+using Advice.Documents;
+using Advice.Knowledge;
+
+namespace Advice.Answers;
+
+/// <summary>Cautions: those that the case calls for, then those of the steps. Never cut.</summary>
+internal sealed class CautionWriter(Catalogue catalogue)
+{
+    /// <summary>Every caution of the answer, once.</summary>
+    public IReadOnlyList<CautionDocument> Write(Advised advised) =>
+    [
+        .. advised.Cautions.Where(rule => rule.Checks.Count == 0).Select(rule => rule.Caution)
+            .Concat(advised.Steps.SelectMany(step => Of(step.Check, advised))).Distinct()
+            .Select(id => new CautionDocument(id, catalogue.Cautions[id].Text.For(advised.Case.Workshop.Reader))),
+    ];
+
+    /// <summary>Ids of the cautions of a check on this vehicle.</summary>
+    public static IReadOnlyList<string> Of(Check check, Advised advised) =>
+    [
+        .. check.Cautions.Concat(advised.Cautions.Where(rule => rule.Checks.Contains(check.Id)).Select(rule => rule.Caution)).Distinct(),
+    ];
+}

@@ -1,0 +1,52 @@
+using Advice.Documents;
+using Advice.Knowledge;
+
+namespace AdviceService.Requests;
+
+/// <summary>Reads what was measured or seen.</summary>
+/// <param name="catalogue">The rule set.</param>
+/// <param name="asOf">The day asked for; nothing was found after it.</param>
+internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
+{
+    /// <summary>Reads one finding.</summary>
+    public FindingReport Read(ObjectReader finding)
+    {
+        var check = finding.Required("check")?.Entry(catalogue.Checks, "check");
+        var position = finding.Take("position");
+        var (value, observation, limit) = (finding.Take("value"), finding.Take("observation"), finding.Take("limit"));
+        var unit = value is null ? finding.Take("unit") : finding.Required("unit");
+        Join(finding, value, unit, observation);
+        if (limit is { } supplied && check is { Measure: null })
+            supplied.Errors.BadValue(supplied.At, ErrorCode.UnfitForCheck, "This check is observed, not measured: it has no limit.");
+        var its = unit?.UnitOf(check);
+        return new FindingReport
+        {
+            Check = check?.Id ?? "",
+            Position = position is null ? null : Position(position.Value, check),
+            Value = value?.ValueOf(check, its),
+            Unit = its,
+            Observation = observation?.ObservationOf(check),
+            On = finding.Take("on")?.Date(AdvicePart.Earliest, asOf),
+            Odometer = finding.Take("odometer")?.Object(QuantityPart.Odometer.Read),
+            Limit = limit?.Object(new SuppliedLimitPart(check).Read),
+        };
+    }
+
+    private static void Join(ObjectReader finding, JsonValue? value, JsonValue? unit, JsonValue? observation)
+    {
+        if (value is null && observation is null)
+            finding.Errors.BadShape(finding.At, ErrorCode.MissingMember, "Must have a value or an observation.");
+        if (value is not null && observation is not null)
+            finding.Errors.BadShape(finding.At, ErrorCode.UnfitMember, "Must have a value or an observation, not both.");
+        if (value is null && observation is not null && unit is { } alone)
+            finding.Errors.BadShape(alone.At, ErrorCode.UnfitMember, "Goes with a value only.");
+    }
+
+    private string? Position(JsonValue given, Check? check)
+    {
+        var position = given.Entry(catalogue.Positions, "position")?.Id;
+        if (position is not null && check is { Places.Count: > 0 } && !check.Places.Any(place => catalogue.PositionsOverlap(place, position)))
+            given.Errors.BadValue(given.At, ErrorCode.UnfitForCheck, () => $"This check is not done there; it is done at {string.Join(", ", check.Places)}.");
+        return position;
+    }
+}

@@ -1,0 +1,62 @@
+using Advice.Documents;
+
+namespace AdviceService.Requests;
+
+/// <summary>Reads the vehicle. Members that are absent, null or "unknown" are unknown, also in its parts.</summary>
+/// <param name="words">The words that describe a vehicle.</param>
+/// <param name="asOf">The day asked for.</param>
+internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
+{
+    private const int EarliestYear = 1950;
+    private const int YearsAhead = 2;
+    private const int MostCylinders = 16;
+
+    /// <summary>Reads it.</summary>
+    public VehicleDescription Read(ObjectReader vehicle) => new()
+    {
+        ModelYear = vehicle.Known("modelYear")?.Integer(EarliestYear, asOf.Year + YearsAhead),
+        Odometer = vehicle.Known("odometer")?.Object(QuantityPart.Odometer.ReadKnown),
+        Body = vehicle.Known("body")?.OneOf(words.Body),
+        Driveline = vehicle.Known("driveline")?.OneOf(words.Driveline),
+        Transmission = vehicle.Known("transmission")?.OneOf(words.Transmission),
+        Fuel = vehicle.Known("fuel")?.OneOf(words.Fuel),
+        Engine = vehicle.Known("engine")?.Object(Engine),
+        Steering = vehicle.Known("steering")?.Object(Steering),
+        Brakes = vehicle.Known("brakes")?.Object(Brakes),
+        RearAxle = vehicle.Known("rearAxle")?.OneOf(words.RearAxle),
+        Equipment = vehicle.Known("equipment")?.Object(Equipment),
+        Duty = vehicle.Known("duty")?.OneOf(words.Duty),
+    };
+
+    private EngineDescription Engine(ObjectReader engine) => new()
+    {
+        TimingDrive = engine.Known("timingDrive")?.OneOf(words.TimingDrive),
+        Interference = engine.Known("interference")?.Truth(),
+        Cylinders = engine.Known("cylinders")?.Integer(1, MostCylinders),
+        Ignition = engine.Known("ignition")?.OneOf(words.Ignition),
+        ForcedInduction = engine.Known("forcedInduction")?.Truth(),
+    };
+
+    private SteeringDescription Steering(ObjectReader steering) => new()
+    {
+        WheelDiameter = steering.Known("wheelDiameter")?.Object(QuantityPart.WheelDiameter.ReadKnown),
+        Assist = steering.Known("assist")?.OneOf(words.SteeringAssist),
+    };
+
+    private BrakesDescription Brakes(ObjectReader brakes) => new()
+    {
+        Front = brakes.Known("front")?.OneOf(words.FrontBrakes),
+        Rear = brakes.Known("rear")?.OneOf(words.RearBrakes),
+        Parking = brakes.Known("parking")?.OneOf(words.ParkingBrake),
+    };
+
+    private static EquipmentDescription Equipment(ObjectReader equipment) => new()
+    {
+        LimitedSlip = equipment.Known("limitedSlip")?.Truth(),
+        AntilockBrakes = equipment.Known("antilockBrakes")?.Truth(),
+        AirConditioning = equipment.Known("airConditioning")?.Truth(),
+        Sunroof = equipment.Known("sunroof")?.Truth(),
+        KeylessStart = equipment.Known("keylessStart")?.Truth(),
+        StartStop = equipment.Known("startStop")?.Truth(),
+    };
+}
