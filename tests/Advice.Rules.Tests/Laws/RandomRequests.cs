@@ -23,7 +23,11 @@ internal static class RandomRequests
         Vehicle, Report.List[1, 5], OneOf(Known.Codes.Keys).List[0, 2],
         (vehicle, symptoms, codes) => new AdviceRequest
         {
-            AsOf = new DateOnly(2026, 3, 1), Vehicle = vehicle, Symptoms = symptoms, TroubleCodes = codes, Limit = 50,
+            AsOf = new DateOnly(2026, 3, 1),
+            Vehicle = vehicle,
+            Symptoms = symptoms,
+            TroubleCodes = codes,
+            Limit = 50,
         });
 
     private static Gen<string?> Word(string fact) => OneOf(Known.Facts[fact].Values.Keys).Select(word => (string?)word).Or(null);
