@@ -25,5 +25,5 @@ ENV ASPNETCORE_HTTP_PORTS= \
 USER $APP_UID
 EXPOSE 8080
 STOPSIGNAL SIGTERM
-ENTRYPOINT ["dotnet", "AdviceService.dll", "serve"]
-CMD ["--urls", "http://0.0.0.0:8080"]
+# In the entry point, so that options added to it (--rules …) do not take the address away.
+ENTRYPOINT ["dotnet", "AdviceService.dll", "serve", "--urls", "http://0.0.0.0:8080"]
