@@ -17,8 +17,8 @@ internal static class RuleSetBinder
         var sources = new SourceBinder(tables, problems);
         var conditions = new ConditionBinder(tables, problems);
         sources.BindAll(declared["sources"]);
-        new VocabularyBinder(tables, sources, problems).BindAll(declared);
         new FactBinder(tables, sources, problems).BindAll(declared["facts"]);
+        new VocabularyBinder(tables, sources, conditions, problems).BindAll(declared);
         new SignBinder(tables, sources, problems).BindAll(declared);
         new FaultBinder(tables, sources, problems).BindAll(declared["faults"]);
         new CheckBinder(tables, sources, problems).BindAll(declared["checks"]);

@@ -13,6 +13,7 @@ internal sealed class StepWriter(Catalogue catalogue)
     private const int MostReasons = 5;
 
     private readonly LimitChoice _limits = new(catalogue);
+    private readonly CautionWriter _cautions = new(catalogue);
 
     /// <summary>The step at that place in the list.</summary>
     public StepDocument Write(Step step, int rank, Advised advised)
@@ -43,7 +44,7 @@ internal sealed class StepWriter(Catalogue catalogue)
                 .. step.Suspects.Take(MostSuspects).Select(suspect => new StepSuspect(
                     suspect.Instance.Fault.Id, suspect.Instance.Fault.Name.For(audience), SuspectWriter.Rounded(suspect.Probability))),
             ],
-            Cautions = CautionWriter.Of(check, advised),
+            Cautions = _cautions.Of(check, advised),
         };
     }
 

@@ -18,9 +18,11 @@ public sealed class StepChoice(Catalogue catalogue)
     {
         var raised = suspicion.Raised;
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
+        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
+            && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(check => !done.Contains(check.Id) && (mayDrive || !check.Needs.Any(need => need.Drives))).OrderBy(check => check.Id, StringComparer.Ordinal)
+            .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
             .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))
             .Where(option => option.Detections.Count > 0).ToList();
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);

@@ -1,3 +1,4 @@
+using Advice.Evidence;
 using Advice.Rules.RuleSets;
 using AdviceService.Http.OpenApi;
 using AdviceService.Http.Problems;
@@ -26,6 +27,7 @@ internal static class AdviceApp
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddSingleton<IRuleBook>(rules);
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();
