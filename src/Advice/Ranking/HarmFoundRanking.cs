@@ -44,7 +44,8 @@ public static class HarmFoundRanking
 
     /// <summary>
     /// Greedy order behind the checks that find the urgent causes: for each of these, by weight then index, the option
-    /// that finds it most surely, then the shortest, then by id, unless a lifted one already finds it at least half surely.
+    /// that finds it at least half surely and most surely per minute, or else the surest, then the shortest, ties by id; unless a lifted
+    /// one already finds it at least half surely.
     /// </summary>
     /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
     /// <param name="options">Checks to choose from.</param>
@@ -59,10 +60,11 @@ public static class HarmFoundRanking
         {
             if (lifted.Exists(candidate => candidate.Surely(cause) >= SurelyEnough))
                 continue;
-            var surest = candidates.OrderByDescending(candidate => candidate.Surely(cause)).ThenBy(candidate => candidate.Minutes).FirstOrDefault();
-            if (surest is null || surest.Surely(cause) == 0 || lifted.Contains(surest))
+            var best = candidates.Where(candidate => candidate.Surely(cause) >= SurelyEnough).MaxBy(candidate => Rounded(candidate.Surely(cause) / candidate.Minutes))
+                ?? candidates.OrderByDescending(candidate => candidate.Surely(cause)).ThenBy(candidate => candidate.Minutes).FirstOrDefault();
+            if (best is null || best.Surely(cause) == 0 || lifted.Contains(best))
                 continue;
-            lifted.Add(surest);
+            lifted.Add(best);
         }
 
         candidates.RemoveAll(lifted.Contains);

@@ -7,7 +7,7 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.02;
+    private const double UrgentProbability = 0.05;
     private const double UrgentRaise = 3;
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
