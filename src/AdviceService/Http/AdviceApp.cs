@@ -22,7 +22,7 @@ internal static class AdviceApp
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = RequestBytes.Most;
+            kestrel.Limits.MaxRequestBodySize = RequestBytes.MostDropped;
         });
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);

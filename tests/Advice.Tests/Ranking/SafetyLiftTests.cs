@@ -25,13 +25,20 @@ public class SafetyLiftTests
             iter: 500);
 
     [Fact]
-    public void GreedyWithLift_UrgentCauses_SurestThenShortestFirstByWeight()
+    public void GreedyWithLift_UrgentCauses_SureEnoughAndQuickFirstByWeight()
     {
         var ranked = HarmFoundRanking.GreedyWithLift(Weights, Options, [2, 1]);
-        Assert.Equal(["b-brakes", "e-steering", "a-glance"], ranked.Take(3).Select(check => check.Id));
+        Assert.Equal(["c-brakes-quick", "e-steering", "a-glance"], ranked.Take(3).Select(check => check.Id));
         Assert.Equal([true, true, false], ranked.Take(3).Select(check => check.Lifted));
-        Assert.Equal(0.2 * 0.9 + 0.1 * 0.4, ranked[0].HarmFound, 1e-12);
-        Assert.Equal(0.1 * 0.6 * 0.7 / 8, ranked[1].HarmPerMinute, 1e-12);
+        Assert.Equal(0.2 * 0.8, ranked[0].HarmFound, 1e-12);
+        Assert.Equal(0.1 * 0.7 / 8, ranked[1].HarmPerMinute, 1e-12);
+    }
+
+    [Fact]
+    public void GreedyWithLift_NothingSureEnough_TheSurestThenTheShortest()
+    {
+        CheckOption[] options = [new("quick", 1, [new(0, 0.2)]), new("long", 20, [new(0, 0.4)]), new("shorter", 15, [new(0, 0.4)])];
+        Assert.Equal("shorter", HarmFoundRanking.GreedyWithLift([1], options, [0])[0].Id);
     }
 
     [Fact]
