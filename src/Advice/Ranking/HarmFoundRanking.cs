@@ -8,7 +8,7 @@ namespace Advice.Ranking;
 /// </summary>
 public static class HarmFoundRanking
 {
-    /// <summary>An urgent cause that an earlier lifted check finds at least this surely is not lifted again.</summary>
+    /// <summary>An urgent cause that the lifted checks find together at least this surely needs no further one.</summary>
     private const double SurelyEnough = 0.5;
 
     /// <summary>Gains up to this end the list, and keys are rounded to it before ties, so that rounding errors order nothing.</summary>
@@ -43,8 +43,8 @@ public static class HarmFoundRanking
     }
 
     /// <summary>
-    /// Greedy order behind the checks that find the urgent causes: for each of these, by weight then index, the option
-    /// that finds it most surely, then the shortest, then by id, unless a lifted one already finds it at least half surely.
+    /// Greedy order in two parts: first, by the harm of the urgent causes alone, until each of these is found at least half
+    /// surely or nothing more finds it; then by all harm that is left.
     /// </summary>
     /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
     /// <param name="options">Checks to choose from.</param>
@@ -54,19 +54,17 @@ public static class HarmFoundRanking
     {
         var left = new HarmLeft(weights);
         var candidates = Candidate.From(weights, options);
-        var lifted = new List<Candidate>();
-        foreach (var cause in urgentCauses.Distinct().OrderByDescending(cause => weights[cause]).ThenBy(cause => cause))
+        var lifted = new List<RankedCheck>();
+        while (true)
         {
-            if (lifted.Exists(candidate => candidate.Surely(cause) >= SurelyEnough))
-                continue;
-            var surest = candidates.OrderByDescending(candidate => candidate.Surely(cause)).ThenBy(candidate => candidate.Minutes).FirstOrDefault();
-            if (surest is null || surest.Surely(cause) == 0 || lifted.Contains(surest))
-                continue;
-            lifted.Add(surest);
+            var open = urgentCauses.Where(cause => left[cause] > weights[cause] * (1 - SurelyEnough)).ToHashSet();
+            var best = candidates.Where(candidate => left.FoundBy(candidate, open) > LeastGain)
+                .MaxBy(candidate => Rounded(left.FoundBy(candidate, open) / candidate.Minutes));
+            if (best is null)
+                return Continue(lifted, left, candidates, double.PositiveInfinity);
+            candidates.Remove(best);
+            lifted.Add(left.Do(best, lifted: true));
         }
-
-        candidates.RemoveAll(lifted.Contains);
-        return Continue([.. lifted.Select(candidate => left.Do(candidate, lifted: true))], left, candidates, double.PositiveInfinity);
     }
 
     private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)

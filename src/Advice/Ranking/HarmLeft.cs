@@ -7,12 +7,24 @@ internal sealed class HarmLeft
 
     public HarmLeft(IReadOnlyList<double> weights) => _left = [.. weights];
 
+    /// <summary>What is left of the harm of a cause.</summary>
+    public double this[int cause] => _left[cause];
+
     /// <summary>Marginal harm that the check would find, in the unit of the weights.</summary>
     public double FoundBy(Candidate candidate)
     {
         var found = 0.0;
         foreach (var detection in candidate.Detections)
             found += _left[detection.Cause] * detection.Surely;
+        return found;
+    }
+
+    /// <summary>The same, counting these causes alone.</summary>
+    public double FoundBy(Candidate candidate, IReadOnlySet<int> causes)
+    {
+        var found = 0.0;
+        foreach (var detection in candidate.Detections)
+            found += causes.Contains(detection.Cause) ? _left[detection.Cause] * detection.Surely : 0;
         return found;
     }
 
