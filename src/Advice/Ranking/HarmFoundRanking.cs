@@ -8,7 +8,7 @@ namespace Advice.Ranking;
 /// </summary>
 public static class HarmFoundRanking
 {
-    /// <summary>An urgent cause that the lifted checks find together at least this surely needs no further one.</summary>
+    /// <summary>Half surely: so much is enough for an urgent cause, and for a check beside the surest one.</summary>
     private const double SurelyEnough = 0.5;
 
     /// <summary>Gains up to this end the list, and keys are rounded to it before ties, so that rounding errors order nothing.</summary>
@@ -43,8 +43,8 @@ public static class HarmFoundRanking
     }
 
     /// <summary>
-    /// Greedy order in two parts: first, by the harm of the urgent causes alone, until each of these is found at least half
-    /// surely or nothing more finds it; then by all harm that is left.
+    /// Greedy order in two parts: first among the checks that look for an urgent cause, until each of these is found at least half
+    /// surely or nothing more finds it; then among all. A check looks for a cause if it finds it half as surely as the surest can.
     /// </summary>
     /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
     /// <param name="options">Checks to choose from.</param>
@@ -57,24 +57,26 @@ public static class HarmFoundRanking
         var lifted = new List<RankedCheck>();
         while (true)
         {
-            var open = urgentCauses.Where(cause => left[cause] > weights[cause] * (1 - SurelyEnough)).ToHashSet();
-            var best = candidates.Where(candidate => left.FoundBy(candidate, open) > LeastGain)
-                .MaxBy(candidate => Rounded(left.FoundBy(candidate, open) / candidate.Minutes));
-            if (best is null)
+            var open = urgentCauses.Where(cause => left[cause] > weights[cause] * SurelyEnough)
+                .Select(cause => (Cause: cause, Surest: candidates.Select(candidate => candidate.Surely(cause)).DefaultIfEmpty().Max())).ToList();
+            var looking = candidates.Where(candidate => open.Exists(
+                one => candidate.Surely(one.Cause) > 0 && candidate.Surely(one.Cause) >= one.Surest * SurelyEnough));
+            if (Best(looking, left) is not { } best)
                 return Continue(lifted, left, candidates, double.PositiveInfinity);
             candidates.Remove(best);
             lifted.Add(left.Do(best, lifted: true));
         }
     }
 
+    // MaxBy takes the first of equals, and candidates stand by id.
+    private static Candidate? Best(IEnumerable<Candidate> candidates, HarmLeft left) =>
+        candidates.Where(candidate => left.FoundBy(candidate) > LeastGain).MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
+
     private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)
     {
         while (true)
         {
-            var best = candidates
-                .Where(candidate => candidate.Minutes <= minutes && left.FoundBy(candidate) > LeastGain)
-                .MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
-            if (best is null)
+            if (Best(candidates.Where(candidate => candidate.Minutes <= minutes), left) is not { } best)
                 return ranked;
             candidates.Remove(best);
             minutes -= best.Minutes;

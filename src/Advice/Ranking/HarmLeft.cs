@@ -19,15 +19,6 @@ internal sealed class HarmLeft
         return found;
     }
 
-    /// <summary>The same, counting these causes alone.</summary>
-    public double FoundBy(Candidate candidate, IReadOnlySet<int> causes)
-    {
-        var found = 0.0;
-        foreach (var detection in candidate.Detections)
-            found += causes.Contains(detection.Cause) ? _left[detection.Cause] * detection.Surely : 0;
-        return found;
-    }
-
     /// <summary>Does the check and says what it found.</summary>
     public RankedCheck Do(Candidate candidate, bool lifted)
     {

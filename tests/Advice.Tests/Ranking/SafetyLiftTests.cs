@@ -25,7 +25,7 @@ public class SafetyLiftTests
             iter: 500);
 
     [Fact]
-    public void GreedyWithLift_UrgentCauses_MostUrgentHarmPerMinuteFirst()
+    public void GreedyWithLift_UrgentCauses_MostHarmPerMinuteFirst()
     {
         var ranked = HarmFoundRanking.GreedyWithLift(Weights, Options, [2, 1]);
         Assert.Equal(["c-brakes-quick", "e-steering", "a-glance"], ranked.Take(3).Select(check => check.Id));
@@ -43,11 +43,18 @@ public class SafetyLiftTests
     }
 
     [Fact]
-    public void GreedyWithLift_QuickCheckIsTooUnsure_LiftsASecond()
+    public void GreedyWithLift_QuickCheckIsTooUnsure_LiftsTheSurerOne()
     {
         CheckOption[] options = [Options[1], Options[2] with { Detections = [new(1, 0.4)] }];
         var ranked = HarmFoundRanking.GreedyWithLift(Weights, options, [1]);
-        Assert.Equal(["c-brakes-quick", "b-brakes"], ranked.Where(check => check.Lifted).Select(check => check.Id));
+        Assert.Equal(["b-brakes"], ranked.Where(check => check.Lifted).Select(check => check.Id));
+    }
+
+    [Fact]
+    public void GreedyWithLift_TwoLookForIt_LiftsTheOneThatFindsMoreBesides()
+    {
+        CheckOption[] options = [new("a-rim", 5, [new(1, 0.9)]), new("b-soap", 12, [new(0, 0.8), new(1, 0.6)])];
+        Assert.Equal(["b-soap"], HarmFoundRanking.GreedyWithLift([3, 0.6], options, [1]).Where(check => check.Lifted).Select(check => check.Id));
     }
 
     [Fact]
