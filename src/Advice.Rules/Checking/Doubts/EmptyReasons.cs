@@ -28,22 +28,20 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
         return known.Count > 0 && Words(reason.Trade).All(known.Contains);
     }
 
+    // A trouble code says what is wrong, and an implication is one of words: neither has a mechanism to tell.
     private IEnumerable<Text> Named(Rule rule)
     {
-        var (fault, signs) = rule switch
+        var (fault, symptoms) = rule switch
         {
-            ShowsRule shows => (shows.Fault, [shows.Sign]),
-            DrivingRule driving => (driving.Fault, driving.Symptoms.Select(Sign.Symptom)),
-            ImpliesRule implies => (null, [implies.Sign, implies.Implied]),
-            _ => ((string?)null, Enumerable.Empty<Sign>()),
+            ShowsRule { Sign.Kind: SignKind.Symptom } shows => (shows.Fault, [shows.Sign.Id]),
+            DrivingRule driving => (driving.Fault, driving.Symptoms),
+            _ => (null, (IReadOnlyList<string>)[]),
         };
         if (tables.Faults.TryGet(fault, out var named))
             yield return named.Name;
-        foreach (var sign in signs)
+        foreach (var id in symptoms)
         {
-            if (sign.Kind == SignKind.Code && tables.Codes.TryGet(sign.Id, out var code))
-                yield return code.Meaning;
-            else if (tables.Symptoms.TryGet(sign.Id, out var symptom))
+            if (tables.Symptoms.TryGet(id, out var symptom))
                 yield return symptom.Name;
         }
     }

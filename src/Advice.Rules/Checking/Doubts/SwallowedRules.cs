@@ -2,12 +2,12 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Checking.Doubts;
 
-/// <summary>Rules that change nothing because another one applies wherever they do and says at least as much.</summary>
+/// <summary>Rules that another one swallows: it applies wherever they do and says as much or more.</summary>
 internal sealed class SwallowedRules(Tables tables, Problems doubts)
 {
     private readonly Existence _existence = new(tables);
 
-    /// <summary>Checks links and driving advice: of several links the strongest counts, of several advices the strictest.</summary>
+    /// <summary>Checks links and driving advice: of several links the strongest counts, of several advices the strictest (of those as strict each tells its reason).</summary>
     public void Check()
     {
         foreach (var group in tables.Rules.Bound.OfType<ShowsRule>().GroupBy(rule => (rule.Fault, rule.Sign)))
@@ -21,7 +21,7 @@ internal sealed class SwallowedRules(Tables tables, Problems doubts)
         foreach (var rule in rules)
         {
             if (rules.FirstOrDefault(other => other != rule && swallows(other, rule)) is { } other)
-                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' changes nothing: '{other.Id}' applies wherever it does and says at least as much");
+                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' adds no more than its reason: '{other.Id}' applies wherever it does and says as much or more");
         }
     }
 
@@ -31,7 +31,7 @@ internal sealed class SwallowedRules(Tables tables, Problems doubts)
 
     // The first symptom alone is asked for an occasion, so that rules about several symptoms compare only without one.
     private bool Swallows(DrivingRule wide, DrivingRule narrow) =>
-        wide.Advice >= narrow.Advice && wide.Fault == narrow.Fault && wide.Probability <= narrow.Probability
+        wide.Advice > narrow.Advice && wide.Fault == narrow.Fault && wide.Probability <= narrow.Probability
         && !wide.Symptoms.Except(narrow.Symptoms).Any()
         && (wide.Occasions.Count == 0 || (wide.Symptoms.SequenceEqual(narrow.Symptoms) && AreWithin(narrow.Occasions, wide.Occasions)))
         && !wide.Without.Except(narrow.Without).Any() && Conditions.AreWithin(narrow.When.Tests, wide.When.Tests);
