@@ -11,17 +11,17 @@ internal sealed class SwallowedRules(Tables tables, Problems doubts)
     public void Check()
     {
         foreach (var group in tables.Rules.Bound.OfType<ShowsRule>().GroupBy(rule => (rule.Fault, rule.Sign)))
-            Each([.. group], Swallows);
-        Each([.. tables.Rules.Bound.OfType<DrivingRule>()], Swallows);
+            Each([.. group], Swallows, "adds no more than its reason");
+        Each([.. tables.Rules.Bound.OfType<DrivingRule>()], Swallows, "never decides");
     }
 
-    private void Each<T>(IReadOnlyList<T> rules, Func<T, T, bool> swallows)
+    private void Each<T>(IReadOnlyList<T> rules, Func<T, T, bool> swallows, string does)
         where T : Rule
     {
         foreach (var rule in rules)
         {
             if (rules.FirstOrDefault(other => other != rule && swallows(other, rule)) is { } other)
-                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' adds no more than its reason: '{other.Id}' applies wherever it does and says as much or more");
+                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' {does}: '{other.Id}' applies wherever it does and says as much or more");
         }
     }
 
