@@ -56,9 +56,10 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         }
 
         sources.Required(reader);
+        var sound = problems.Count;
         foreach (var value in values.Keys)
             shares.Add(value, given.Number(value, 0, 1));
-        if (problems.None && Math.Abs(shares.Values.Sum() - 1) > 0.001)
+        if (problems.Count == sound && Math.Abs(shares.Values.Sum() - 1) > 0.001)
             reader.Refuse("shares", FormattableString.Invariant($"the shares add up to {shares.Values.Sum():0.###}; they must add up to 1"));
         return shares;
     }
