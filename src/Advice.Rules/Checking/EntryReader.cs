@@ -147,7 +147,7 @@ internal sealed class EntryReader
         {
             null => null,
             MappingNode mapping => new EntryReader(mapping, noun, members, problems),
-            var other => Expected<EntryReader>(other, "a mapping", member),
+            var other => Expected<EntryReader>(other, $"a mapping with {string.Join(", ", members)}", member),
         };
 
     /// <summary>Opens the mappings of a list that must be there and hold something.</summary>
@@ -159,7 +159,7 @@ internal sealed class EntryReader
             if (item is MappingNode mapping)
                 yield return new EntryReader(mapping, noun, members, problems);
             else
-                Expected<EntryReader>(item, $"a mapping (a {noun})", member);
+                Expected<EntryReader>(item, $"a list of mappings with {string.Join(", ", members)}", member);
         }
     }
 

@@ -26,7 +26,7 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         var values = truth ? new Dictionary<string, string> { ["true"] = "yes", ["false"] = "no" } : number ? [] : Values(reader);
         if (number && reader.Has("shares"))
             reader.Refuse("shares", "a number has no shares");
-        return new VehicleFact(id, name, kind, values, number ? new Dictionary<string, double>() : Shares(reader, values));
+        return new VehicleFact(id, name, kind, values, values.Count == 0 ? new Dictionary<string, double>() : Shares(reader, values));
     }
 
     private static Dictionary<string, string> Values(EntryReader reader)
