@@ -1,7 +1,5 @@
 using System.CommandLine;
-using System.Text.Json;
 using Advice.Rules.Cases;
-using AdviceService.Requests;
 
 namespace AdviceService.Verbs;
 
@@ -14,7 +12,10 @@ internal static class RulesVerb
         check.SetAction(parsed => Check(parsed.GetValue(rules)!));
         var test = new Command("test", "Ask the rules what their cases ask and compare");
         test.SetAction(parsed => Test(parsed.GetValue(rules)!));
-        return new Command("rules", "Work on the rule files") { check, test };
+        return new Command("rules", "Work on the rule files") 
+        {
+            check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
+        };
     }
 
     private static int Check(string folder)
@@ -33,21 +34,12 @@ internal static class RulesVerb
     {
         if (RuleFolder.Load(folder) is not { } book)
             return 1;
-        var reader = new RequestReader(book.Catalogue);
-        var cases = CaseFolder.Read(folder, book.Catalogue, Read);
-        foreach (var error in cases.Errors)
-            Console.Error.WriteLine(error);
+        var cases = CaseFiles.Read(folder, book);
         var runner = new CaseRunner(book);
         var failed = cases.Cases.Select(runner.Run).Where(result => !result.Passed).ToList();
         foreach (var result in failed)
             Console.WriteLine(result);
         Console.WriteLine($"{cases.Cases.Count} cases, {failed.Count} fail, {cases.Errors.Count} errors in case files.");
         return failed.Count == 0 && cases.Errors.Count == 0 ? 0 : 1;
-
-        GivenRequest Read(JsonElement given, DateOnly today)
-        {
-            var request = reader.Read(given, today);
-            return new GivenRequest(request.Value, [.. request.Errors.Select(error => (error.Pointer, error.Detail))]);
-        }
     }
 }
