@@ -4,7 +4,7 @@ using Advice.Suspects;
 
 namespace Advice;
 
-/// <summary>From a case to what is to be done about it: evidence, suspects, steps, conclusions.</summary>
+/// <summary>From a case to what is to be done about it: evidence, suspects, driving, steps, cautions.</summary>
 public sealed class Assessment(IRuleBook rules)
 {
     private readonly Suspecting _suspecting = new(rules.Catalogue);
@@ -16,10 +16,9 @@ public sealed class Assessment(IRuleBook rules)
         var session = rules.Open(@case);
         var evidence = session.Gather();
         var suspicion = _suspecting.Suspect(@case, evidence);
-        var (steps, leftOut) = _steps.Choose(@case, suspicion);
-        var suspected = suspicion.Raised.GroupBy(suspect => suspect.Instance.Fault.Id)
-            .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(suspect => suspect.Probability)));
-        var conclusions = session.Conclude(suspected, [.. steps.Select(step => step.Check.Id)]);
-        return new Advised(@case, evidence, suspicion, steps, leftOut, conclusions);
+        var driving = session.LimitDriving(suspicion.ByFault);
+        var steps = _steps.Choose(@case, suspicion, mayDrive: !Advised.Forbid(@case, driving));
+        var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id)]);
+        return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions);
     }
 }

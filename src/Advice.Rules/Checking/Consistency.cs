@@ -5,15 +5,18 @@ namespace Advice.Rules.Checking;
 /// <summary>Checks that look at several entries at once.</summary>
 internal sealed class Consistency(Tables tables, Problems problems)
 {
-    /// <summary>Checks whatever was bound. What a faulty entry would have added cannot be missed, so whether every fault is shown and
-    /// found is asked only once the entries themselves are right.</summary>
+    /// <summary>Checks whatever was bound. What rules say together and whether every fault is shown and found is asked only
+    /// once the entries themselves are right: a faulty one would seem to lack what it meant to say.</summary>
     public void Check()
     {
         var wellFormed = problems.None;
         Cycles();
-        DuplicateLinks();
-        if (wellFormed)
-            Coverage();
+        SharedPhrases();
+        if (!wellFormed)
+            return;
+        new Repetitions(tables, problems).Check();
+        new NeverApplies(tables, problems).Check();
+        Coverage();
     }
 
     private void Cycles()
@@ -35,20 +38,15 @@ internal sealed class Consistency(Tables tables, Problems problems)
             problems.Add(ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");
     }
 
-    private void DuplicateLinks()
+    private void SharedPhrases()
     {
-        foreach (var same in tables.Rules.Bound.OfType<ShowsRule>().GroupBy(rule => (rule.Fault, rule.Sign, Key(rule))))
+        var phrases = tables.Symptoms.Bound.SelectMany(symptom => symptom.Phrases.Select(phrase => (symptom.Id, Phrase: phrase.ToLowerInvariant())));
+        foreach (var shared in phrases.GroupBy(one => one.Phrase).Where(group => group.Select(one => one.Id).Distinct().Skip(1).Any()))
         {
-            foreach (var rule in same.Skip(1))
-                problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says again what '{same.First().Id}' says: same fault, sign, occasions and vehicles; keep one");
+            var last = shared.Last().Id;
+            problems.Add(tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
         }
     }
-
-    // A rule with other exceptions is another statement: "often, unless it is also seen that …".
-    private static string Key(ShowsRule rule) => string.Join('|',
-        Sorted(rule.Occasions), Sorted(rule.Without), Sorted(rule.When.Tests.Select(t => $"{t.Fact.Id}:{Sorted(t.Words)}:{t.AtLeast}:{t.Below}")));
-
-    private static string Sorted(IEnumerable<string> words) => string.Join(',', words.Order(StringComparer.Ordinal));
 
     private void Coverage()
     {

@@ -13,8 +13,8 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     private static readonly string[] JurisdictionMembers = ["id", "name", "within"];
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
-    private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "source"];
-    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "cautions"];
+    private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "impliedBy", "source"];
+    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "impliedBy", "cautions"];
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -37,14 +37,18 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
         Each("set-ups", tables.SetUps, SetUpMembers, (id, r) => new SetUp(
             id, r.Text("name"), r.Whole("order", 0, 1000), r.Whole("minutes", 0, 120),
             r.Ids("includes", tables.SetUps, emptyIsFine: true), r.OneOf<DoneBy>("doneBy", FormatWords.DoneBy, DoneBy.Owner),
-            r.Flag("raises"),
+            r.Flag("raises"), r.Flag("drives"),
             r.Ids("cautions", tables.Cautions, emptyIsFine: true)));
 
         void Each<T>(string kind, Table<T> table, string[] members, Func<string, EntryReader, T?> bind)
             where T : class
         {
             foreach (var (id, node) in declared[kind])
-                table.Bind(id, bind(id, new EntryReader(node, table.Noun, members, problems)));
+            {
+                var reader = new EntryReader(node, table.Noun, members, problems);
+                table.Bind(id, bind(id, reader));
+                tables.AddImpliedBy(table, id, reader.Texts("impliedBy"));
+            }
         }
     }
 

@@ -9,7 +9,7 @@ internal sealed class CautionWriter(Catalogue catalogue)
     /// <summary>Every caution of the answer, once.</summary>
     public IReadOnlyList<CautionDocument> Write(Advised advised) =>
     [
-        .. advised.Conclusions.Cautions.Where(rule => rule.Checks.Count == 0).Select(rule => rule.Caution)
+        .. advised.Cautions.Where(rule => rule.Checks.Count == 0).Select(rule => rule.Caution)
             .Concat(advised.Steps.SelectMany(step => Of(step.Check, advised))).Distinct().Where(id => Concerns(id, advised))
             .Select(id => new CautionDocument(id, catalogue.Cautions[id].Text.For(advised.Case.Workshop.Reader))),
     ];
@@ -17,7 +17,7 @@ internal sealed class CautionWriter(Catalogue catalogue)
     /// <summary>Ids of the cautions of a check on this vehicle.</summary>
     public IReadOnlyList<string> Of(Check check, Advised advised) =>
     [
-        .. check.Cautions.Concat(advised.Conclusions.Cautions.Where(rule => rule.Checks.Contains(check.Id)).Select(rule => rule.Caution)).Distinct()
+        .. check.Cautions.Concat(advised.Cautions.Where(rule => rule.Checks.Contains(check.Id)).Select(rule => rule.Caution)).Distinct()
             .Where(id => Concerns(id, advised)),
     ];
 

@@ -10,7 +10,7 @@ internal static class DrivingWriter
     public static DrivingDocument Write(Advised advised, IReadOnlyList<JudgementDocument> judgements)
     {
         var audience = advised.Case.Workshop.Reader;
-        var demands = advised.Conclusions.Driving.Select(rule => (rule.Advice, Reason: ReasonWriter.Reason(rule, audience)))
+        var demands = advised.Driving.Select(rule => (rule.Advice, Reason: ReasonWriter.Reason(rule, audience)))
             .Concat(judgements.Select(judgement => (Demand(judgement.Deficiency), Reason(judgement)))).ToList();
         var strictest = demands.Select(demand => demand.Item1).DefaultIfEmpty(DrivingAdvice.Normal).Max();
         return new DrivingDocument(

@@ -18,10 +18,12 @@ namespace Advice.Knowledge;
 /// <param name="Detects">What it finds.</param>
 /// <param name="FalseAlarm">Share of sound vehicles that look bad all the same.</param>
 /// <param name="Cautions">Ids of its cautions, those of the set-ups included.</param>
+/// <param name="ReadsCodes">Whether it only reads trouble codes, so that a caller who gives some has done it.</param>
 public sealed record Check(
     string Id, Text Title, string System, Area Area, IReadOnlyList<string> Places, int Minutes, DoneBy DoneBy,
     IReadOnlyList<SetUp> Needs, IReadOnlyList<string> Tools, IReadOnlyList<string> Method, Measure? Measure,
-    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions)
+    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions,
+    bool ReadsCodes)
 {
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>

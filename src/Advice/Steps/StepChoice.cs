@@ -7,17 +7,22 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.02;
+    private const double UrgentProbability = 0.05;
     private const double UrgentRaise = 3;
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
-    public ChosenSteps Choose(Case @case, Suspicion suspicion)
+    /// <param name="case">The case.</param>
+    /// <param name="suspicion">What is suspected.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
+        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
+            && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(check => !done.Contains(check.Id)).OrderBy(check => check.Id, StringComparer.Ordinal)
+            .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
             .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
             .Where(option => option.Detections.Count > 0).ToList();
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);

@@ -1,3 +1,4 @@
+using Advice.Evidence;
 using Advice.Rules.RuleSets;
 using AdviceService.Http.OpenApi;
 using AdviceService.Http.Problems;
@@ -21,11 +22,12 @@ internal static class AdviceApp
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = RequestBytes.Most;
+            kestrel.Limits.MaxRequestBodySize = RequestBytes.MostDropped;
         });
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddSingleton<IRuleBook>(rules);
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace AdviceService.Http;
 
 /// <summary>Takes the body of a request whole.</summary>
@@ -6,17 +8,29 @@ internal static class RequestBytes
     /// <summary>Largest body of one request, bytes.</summary>
     public const int Most = 1024 * 1024;
 
+    /// <summary>Up to here a larger body is read to its end and dropped, bytes: a caller who is cut off while sending never sees the answer.</summary>
+    public const int MostDropped = 16 * Most;
+
     /// <summary>The body.</summary>
     /// <exception cref="BadHttpRequestException">It is not JSON by its media type, or larger than <see cref="Most"/>.</exception>
     public static async Task<ReadOnlyMemory<byte>> ReadAsync(HttpRequest request)
     {
         if (!IsOf(request, "application/json"))
             throw new BadHttpRequestException("media type", StatusCodes.Status415UnsupportedMediaType);
-        if (request.ContentLength > Most)
-            throw new BadHttpRequestException("length", StatusCodes.Status413PayloadTooLarge);
-        using var body = new MemoryStream((int)(request.ContentLength ?? 4096));
-        await request.Body.CopyToAsync(body, request.HttpContext.RequestAborted);
-        return body.Length <= Most
+        using var body = new MemoryStream();
+        var (reader, length) = (request.BodyReader, 0L);
+        while (true)
+        {
+            var read = await reader.ReadAsync(request.HttpContext.RequestAborted);
+            length += read.Buffer.Length;
+            if (length <= Most)
+                body.Write(read.Buffer.ToArray());
+            reader.AdvanceTo(read.Buffer.End);
+            if (read.IsCompleted)
+                break;
+        }
+
+        return length <= Most
             ? body.GetBuffer().AsMemory(0, (int)body.Length)
             : throw new BadHttpRequestException("length", StatusCodes.Status413PayloadTooLarge);
     }

@@ -10,7 +10,7 @@ internal static class RulesVerb
 {
     public static Command Command(Option<string> rules)
     {
-        var check = new Command("check", "Check all rule files and name every error");
+        var check = new Command("check", "Check all rule files: every error, and what to look at again");
         check.SetAction(parsed => Check(parsed.GetValue(rules)!));
         var test = new Command("test", "Ask the rules what their cases ask and compare");
         test.SetAction(parsed => Test(parsed.GetValue(rules)!));
@@ -19,10 +19,13 @@ internal static class RulesVerb
 
     private static int Check(string folder)
     {
-        if (RuleFolder.Load(folder)?.Catalogue is not { } catalogue)
+        if (RuleFolder.Review(folder) is not { } reviewed)
             return 1;
+        foreach (var warning in reviewed.Warnings)
+            Console.WriteLine($"{warning} [warning]");
+        var catalogue = reviewed.Book.Catalogue;
         Console.WriteLine(
-            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error.");
+            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error, {reviewed.Warnings.Count} warnings.");
         return 0;
     }
 

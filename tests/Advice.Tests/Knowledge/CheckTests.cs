@@ -18,5 +18,5 @@ public class CheckTests
             new("one", 0.7, "worn"), new("shared", 0.3, "worn"), new("shared", 0.5, "torn"),
             new("beyond", 0.7, "worn"), new("beyond", 0.6, "torn"),
         ],
-        0.05, []);
+        0.05, [], false);
 }

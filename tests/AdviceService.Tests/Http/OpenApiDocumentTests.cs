@@ -11,7 +11,7 @@ public class OpenApiDocumentTests(RunningService service)
     [Fact]
     public async Task CommittedDocument_IsTheGeneratedOne()
     {
-        var file = Path.Combine(Repository.Root, "openapi", "advice.v1.json");
+        var file = InterfaceDescription.File;
         var generated = await service.Services.GetRequiredService<ISwaggerProvider>().GetSwagger("v1").SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1);
         if (Environment.GetEnvironmentVariable("UPDATE_OPENAPI") == "1")
             await File.WriteAllTextAsync(file, generated + "\n");

@@ -39,10 +39,12 @@ public class ProblemTests(RunningService service)
         Assert.DoesNotContain("System.", inProduction.Text, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task Post_TooLarge_Is413()
+    [Theory]
+    [InlineData(2)]
+    [InlineData(10)]
+    public async Task Post_TooLarge_Is413(int mebibytes)
     {
-        var body = $$"""{"vehicle":{},"complaint":"{{new string('x', 2 * 1024 * 1024)}}"}""";
+        var body = $$"""{"vehicle":{},"complaint":"{{new string('x', mebibytes * 1024 * 1024)}}"}""";
 
         var response = await service.Client.PostAsync("/v1/advice", RunningService.Json(body));
 

@@ -27,7 +27,8 @@ internal static class Documentation
             });
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service" });
             options.SupportNonNullableReferenceTypes();
-            options.SchemaFilter<RequestSchemas>();
+            options.DocumentFilter<RequestSchemas>();
+            options.SchemaFilter<AnswerSchemas>();
             foreach (var file in Directory.EnumerateFiles(AppContext.BaseDirectory, "Advice*.xml").Order(StringComparer.Ordinal))
                 options.IncludeXmlComments(file);
         });
