@@ -34,7 +34,7 @@ public sealed class Explanation(Catalogue catalogue)
     private IEnumerable<string> Fault(Fault fault)
     {
         yield return $"fault {fault.Id}: {fault.Name.Trade}";
-        yield return $"  base rate {Wording.Number(fault.Prior)} ({fault.Source}), ageing {fault.Ageing.Id}; {fault.Consequence.Id} = harm {Wording.Number(fault.Consequence.Harm)}; {fault.Deficiency} when found";
+        yield return $"  base rate {Wording.Number(fault.Prior)} ({fault.Source}), ageing {fault.Ageing.Id}; {fault.Consequence.Id} = harm {Wording.Number(fault.Consequence.Harm)}; {fault.Deficiency.ToString().ToLowerInvariant()} when found";
         foreach (var line in Section("shown by", Rules<ShowsRule>(rule => rule.Fault == fault.Id).OrderByDescending(rule => rule.Often))
             .Concat(Section("exists", catalogue.FitsByFault[fault.Id]))
             .Concat(Section("likelier or less likely", Rules<ProneRule>(rule => rule.Faults.Contains(fault.Id))))

@@ -60,7 +60,8 @@ public sealed class WhyFault(Catalogue catalogue, Advised advised)
         yield return $"  found by step {string.Join(", ", steps.DefaultIfEmpty("none"))}";
     }
 
-    private static string Sign(Manifestation sign) => $"{(sign.Present ? "sign" : "denied")} {sign.Id}";
+    private string Sign(Manifestation sign) => advised.Evidence.Links.Select(link => link.Seen).Concat(advised.Evidence.Implied.Select(one => one.From))
+        .FirstOrDefault(seen => seen.ToString() == sign.Id) is { } seen ? Wording.Name(seen) : sign.Id;
 
     private double Without(Manifestation sign, int cause)
     {
