@@ -1,8 +1,26 @@
 using Advice.Evidence;
+using Advice.Knowledge;
 using Advice.Steps;
 using Advice.Suspects;
 
 namespace Advice;
 
 /// <summary>What was concluded about a case, before it is put into words.</summary>
-public sealed record Advised(Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<Step> Steps, Conclusions Conclusions);
+/// <param name="Case">The case.</param>
+/// <param name="Evidence">What the rules found to apply.</param>
+/// <param name="Suspicion">What is suspected.</param>
+/// <param name="Driving">Driving advice that applies, strictest first, then by rule.</param>
+/// <param name="Steps">What to inspect, best first.</param>
+/// <param name="StepsLeftOut">How many steps more there are than the case asks for.</param>
+/// <param name="Cautions">Cautions that the case calls for, by rule.</param>
+public sealed record Advised(
+    Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, int StepsLeftOut,
+    IReadOnlyList<WarnsRule> Cautions)
+{
+    /// <summary>Whether the vehicle may not be driven at all.</summary>
+    public bool ForbidsDriving => Forbid(Case, Driving);
+
+    /// <summary>Whether rules or findings forbid driving.</summary>
+    public static bool Forbid(Case @case, IReadOnlyList<DrivingRule> driving) =>
+        driving is [{ Advice: DrivingAdvice.Stop }, ..] || @case.Outcomes.Any(outcome => outcome.Deficiency == Deficiency.Dangerous);
+}

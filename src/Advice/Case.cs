@@ -29,5 +29,8 @@ public sealed record Case
     public IReadOnlyDictionary<string, ServiceDone> Services { get; init; } = new Dictionary<string, ServiceDone>();
 
     /// <summary>What can be done where the vehicle is.</summary>
-    public Workshop Workshop { get; init; } = Workshop.Driveway;
+    public Workshop Workshop { get; init; } = Workshop.NotStated;
+
+    /// <summary>The most steps to advise, from 1.</summary>
+    public int MostSteps { get; init; } = int.MaxValue;
 }

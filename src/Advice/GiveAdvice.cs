@@ -1,33 +1,46 @@
+using Advice.Answers;
 using Advice.Documents;
+using Advice.Due;
 using Advice.Evidence;
 using Advice.Intake;
-using Advice.Steps;
-using Advice.Suspects;
+using Advice.Questions;
 using Advice.Symptoms;
 
 namespace Advice;
 
-/// <summary>The way of a request: case, evidence, suspects, steps, conclusions.</summary>
-public sealed class GiveAdvice(IRuleBook rules, TimeProvider clock)
+/// <summary>The way of a request: case, assessment, questions, dues, document.</summary>
+public sealed class GiveAdvice
 {
-    private const int UsualSteps = 8;
+    private readonly TimeProvider _clock;
+    private readonly CaseReader _cases;
+    private readonly Assessment _assessment;
+    private readonly QuestionChoice _questions;
+    private readonly DueReckoning _due;
+    private readonly AdviceWriter _writer;
 
-    private readonly CaseReader _cases = new(rules.Catalogue, new ComplaintReader(
-        rules.Catalogue.Symptoms.Values, rules.Catalogue.Occasions.Values, rules.Catalogue.Positions.Values));
+    /// <summary>Advice by a rule set. Safe to share between threads.</summary>
+    /// <param name="rules">The rule set.</param>
+    /// <param name="clock">The clock that counts where a request names no day.</param>
+    public GiveAdvice(IRuleBook rules, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        var catalogue = rules.Catalogue;
+        _clock = clock;
+        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values));
+        _assessment = new(rules);
+        _questions = new(catalogue, _assessment);
+        _due = new(catalogue);
+        _writer = new(catalogue, rules.Revision);
+    }
 
-    private readonly Suspecting _suspecting = new(rules.Catalogue);
-    private readonly StepChoice _steps = new(rules.Catalogue);
+    /// <summary>The day that counts where a request names none.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(_clock.GetUtcNow().Date);
 
     /// <summary>Advises on a request whose shape, ranges and ids were checked.</summary>
-    public Advised To(AdviceRequest request)
+    public AdviceDocument To(AdviceRequest request)
     {
-        var @case = _cases.Read(request, DateOnly.FromDateTime(clock.GetUtcNow().Date));
-        var session = rules.Open(@case);
-        var evidence = session.Gather();
-        var suspicion = _suspecting.Suspect(@case, evidence);
-        var steps = _steps.Choose(@case, suspicion).Take(request.Limit ?? UsualSteps).ToList();
-        var suspected = suspicion.Raised.GroupBy(suspect => suspect.Instance.Fault.Id)
-            .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(suspect => suspect.Probability)));
-        return new Advised(@case, evidence, suspicion, steps, session.Conclude(suspected, [.. steps.Select(step => step.Check.Id)]));
+        var reading = _cases.Read(request, Today);
+        var advised = _assessment.Of(reading.Case);
+        return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case));
     }
 }

@@ -1,3 +1,3 @@
 using AdviceService.Verbs;
 
-return CommandLine.Root().Parse(args).Invoke();
+return await CommandLine.RunAsync(args);

@@ -41,12 +41,12 @@ public class RuleBookTests
     }
 
     [Fact]
-    public void Conclude_SinkingPedal_SaysStop()
+    public void LimitDriving_SinkingPedal_SaysStop()
     {
         var session = RepositoryRules.Book.Open(CaseWith(new Report("pedal-sinks", [], null, true)));
         session.Gather();
 
-        Assert.Equal(Knowledge.DrivingAdvice.Stop, session.Conclude(new Dictionary<string, double>(), []).Driving[0].Advice);
+        Assert.Equal(Knowledge.DrivingAdvice.Stop, session.LimitDriving(new Dictionary<string, double>())[0].Advice);
     }
 
     private static Case CaseWith(params Report[] reports) =>

@@ -8,7 +8,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     private static readonly string[] Members =
     [
         "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "tools", "method", "measures", "observations",
-        "detects", "falseAlarm", "cautions", "source",
+        "detects", "falseAlarm", "cautions", "readsCodes", "source",
     ];
 
     private static readonly string[] MeasureMembers = ["unit", "plausible"];
@@ -42,7 +42,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         var check = new Check(
             id, title, system, tables.Areas.TryGet(area, out var known) ? known : new Area(area, area, 0), places, minutes, doneBy, needs,
             reader.Texts("tools", emptyIsFine: true), method, Measure(reader), observations, Detects(reader, observations),
-            reader.Number("falseAlarm", 0.001, 0.5), [.. cautions]);
+            reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"));
         return known is null ? null : check;
     }
 

@@ -5,15 +5,17 @@ namespace Advice.Rules.Checking;
 /// <summary>Checks that look at several entries at once.</summary>
 internal sealed class Consistency(Tables tables, Problems problems)
 {
-    /// <summary>Checks whatever was bound. What a faulty entry would have added cannot be missed, so whether every fault is shown and
-    /// found is asked only once the entries themselves are right.</summary>
+    /// <summary>Checks whatever was bound. Whether two links say the same and whether every fault is shown and found is asked only
+    /// once the entries themselves are right: a faulty one would seem to lack what it meant to say.</summary>
     public void Check()
     {
         var wellFormed = problems.None;
         Cycles();
+        SharedPhrases();
+        if (!wellFormed)
+            return;
         DuplicateLinks();
-        if (wellFormed)
-            Coverage();
+        Coverage();
     }
 
     private void Cycles()
@@ -29,10 +31,20 @@ internal sealed class Consistency(Tables tables, Problems problems)
         }
     }
 
-    private void Acyclic(IIds ids, IEnumerable<(string From, string To)> edges, string says)
+    private void Acyclic(IDeclaredIds ids, IEnumerable<(string From, string To)> edges, string says)
     {
         foreach (var id in Loops.In(edges))
             problems.Add(ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");
+    }
+
+    private void SharedPhrases()
+    {
+        var phrases = tables.Symptoms.Bound.SelectMany(symptom => symptom.Phrases.Select(phrase => (symptom.Id, Phrase: phrase.ToLowerInvariant())));
+        foreach (var shared in phrases.GroupBy(one => one.Phrase).Where(group => group.Select(one => one.Id).Distinct().Skip(1).Any()))
+        {
+            var last = shared.Last().Id;
+            problems.Add(tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
+        }
     }
 
     private void DuplicateLinks()

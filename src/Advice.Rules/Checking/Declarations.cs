@@ -55,7 +55,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
     [GeneratedRegex("^[a-z][A-Za-z0-9]*\\z")]
     private static partial Regex Fact();
 
-    private void Add(string kind, IIds ids, ListNode list)
+    private void Add(string kind, IDeclaredIds ids, ListNode list)
     {
         foreach (var item in list.Items)
         {
@@ -66,7 +66,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
         }
     }
 
-    private string Declare(string kind, IIds ids, MappingNode mapping)
+    private string Declare(string kind, IDeclaredIds ids, MappingNode mapping)
     {
         if (mapping["id"] is not ScalarNode { Value: var id } node)
         {

@@ -113,6 +113,9 @@ internal sealed class EntryReader
         return Has(singular) ? IdOrNull(singular, ids) is { } one ? [one] : [] : Ids(plural, ids);
     }
 
+    /// <summary>One id or a list of ids; empty where the member is left out.</summary>
+    public IReadOnlyList<string> IdOrIds(string member, IIds ids) => Distinct(WordOrWords(member), member, item => Known(item, member, ids));
+
     /// <summary>Texts; empty where the member is left out.</summary>
     public IReadOnlyList<string> Texts(string member, bool emptyIsFine = false) =>
         Distinct(Items(member, emptyIsFine), member, item => Word(item, member));

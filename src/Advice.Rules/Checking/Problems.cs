@@ -11,6 +11,9 @@ internal sealed class Problems
     /// <summary>Whether nothing is wrong.</summary>
     public bool None => errors.Count == 0;
 
+    /// <summary>How many errors there are.</summary>
+    public int Count => errors.Count;
+
     /// <summary>The errors by file, line and column.</summary>
     public IReadOnlyList<RuleFileError> InOrder =>
         [.. errors.OrderBy(e => e.File, StringComparer.Ordinal).ThenBy(e => e.Line).ThenBy(e => e.Column).Distinct()];

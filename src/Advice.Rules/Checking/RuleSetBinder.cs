@@ -17,8 +17,8 @@ internal static class RuleSetBinder
         var sources = new SourceBinder(tables, problems);
         var conditions = new ConditionBinder(tables, problems);
         sources.BindAll(declared["sources"]);
-        new VocabularyBinder(tables, sources, problems).BindAll(declared);
         new FactBinder(tables, sources, problems).BindAll(declared["facts"]);
+        new VocabularyBinder(tables, sources, conditions, problems).BindAll(declared);
         new SignBinder(tables, sources, problems).BindAll(declared);
         new FaultBinder(tables, sources, problems).BindAll(declared["faults"]);
         new CheckBinder(tables, sources, problems).BindAll(declared["checks"]);
@@ -36,6 +36,8 @@ internal static class RuleSetBinder
         var fits = rules.OfType<FitsRule>().ToList();
         var shows = rules.OfType<ShowsRule>().ToLookup(rule => rule.Sign);
         var faults = tables.Faults.Freeze();
+        var symptoms = tables.Symptoms.Freeze();
+        var rates = SignRates.Shown(tables.Symptoms.Bound, tables.Codes.Bound, faults, shows);
         return new Catalogue
         {
             Systems = [.. tables.Systems.Bound],
@@ -45,7 +47,7 @@ internal static class RuleSetBinder
             Areas = [.. tables.Areas.Bound],
             SetUps = [.. tables.SetUps.Bound.OrderBy(setUp => setUp.Order).ThenBy(setUp => setUp.Id, StringComparer.Ordinal)],
             Facts = tables.Facts.Freeze(),
-            Symptoms = tables.Symptoms.Freeze(),
+            Symptoms = symptoms,
             Codes = tables.Codes.Freeze(),
             Faults = faults,
             Checks = tables.Checks.Freeze(),
@@ -59,7 +61,8 @@ internal static class RuleSetBinder
             FitsByCheck = By(fits, rule => rule.Checks),
             FitsByService = By(fits, rule => rule.Services),
             ShowsBySign = shows,
-            Leaks = Leaks.Of(tables.Symptoms.Bound, tables.Codes.Bound, faults, shows),
+            ShownRates = rates,
+            Leaks = SignRates.Leaks(rates, sign => sign.Kind == SignKind.Code ? TroubleCode.UnexplainedShare : symptoms[sign.Id].UnexplainedShare),
         };
     }
 

@@ -7,7 +7,7 @@ namespace Advice.Rules.Checking;
 /// <summary>The entries of one kind: which ids there are, and what they were bound to. Ids are declared before anything is bound,
 /// so that entries may name each other in any order and a faulty entry does not make every mention of it an error.</summary>
 /// <param name="noun">What an entry is called in messages.</param>
-internal sealed class Table<T>(string noun) : IIds
+internal sealed class Table<T>(string noun) : IDeclaredIds
     where T : class
 {
     private readonly Dictionary<string, Place> places = new(StringComparer.Ordinal);

@@ -10,7 +10,7 @@ internal sealed class Tables
 
     public Tables()
     {
-        ByKind = new Dictionary<string, IIds>(StringComparer.Ordinal)
+        ByKind = new Dictionary<string, IDeclaredIds>(StringComparer.Ordinal)
         {
             ["systems"] = Systems,
             ["sources"] = Sources,
@@ -34,7 +34,7 @@ internal sealed class Tables
             ByKind.Add(kind, Rules);
     }
 
-    public Dictionary<string, IIds> ByKind { get; }
+    public Dictionary<string, IDeclaredIds> ByKind { get; }
 
     public Table<VehicleSystem> Systems { get; } = new("system");
 

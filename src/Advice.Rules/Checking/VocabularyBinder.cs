@@ -4,7 +4,7 @@ using Advice.Rules.Files;
 namespace Advice.Rules.Checking;
 
 /// <summary>Binds the shared words: systems, areas, occasions, positions, jurisdictions, ageing, consequences, cautions and set-ups.</summary>
-internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Problems problems)
+internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, ConditionBinder conditions, Problems problems)
 {
     private static readonly string[] SystemMembers = ["id", "name", "plain"];
     private static readonly string[] AreaMembers = ["id", "name"];
@@ -13,8 +13,8 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Prob
     private static readonly string[] JurisdictionMembers = ["id", "name", "within"];
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
-    private static readonly string[] CautionMembers = ["id", "text", "plain", "source"];
-    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "cautions"];
+    private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "source"];
+    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "cautions"];
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -33,10 +33,11 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Prob
             return new Consequence(id, r.Text("name"), r.Number("harm", 0.01, 1000));
         });
         Each("cautions", tables.Cautions, CautionMembers, (id, r) =>
-            sources.Required(r) is { } source ? new Caution(id, r.TextPair("text"), source) : null);
+            sources.Required(r) is { } source ? new Caution(id, r.TextPair("text"), source, conditions.Read(r)) : null);
         Each("set-ups", tables.SetUps, SetUpMembers, (id, r) => new SetUp(
             id, r.Text("name"), r.Whole("order", 0, 1000), r.Whole("minutes", 0, 120),
             r.Ids("includes", tables.SetUps, emptyIsFine: true), r.OneOf<DoneBy>("doneBy", FormatWords.DoneBy, DoneBy.Owner),
+            r.Flag("raises"), r.Flag("drives"),
             r.Ids("cautions", tables.Cautions, emptyIsFine: true)));
 
         void Each<T>(string kind, Table<T> table, string[] members, Func<string, EntryReader, T?> bind)

@@ -36,9 +36,11 @@ internal sealed class YamlReader
             return null;
         }
 
+        YamlReader? reader = null;
         try
         {
-            return new YamlReader(file.Path, Utf8.GetString(file.Content.Span).TrimStart('\uFEFF'), problems).Document(start);
+            reader = new YamlReader(file.Path, Utf8.GetString(file.Content.Span).TrimStart('\uFEFF'), problems);
+            return reader.Document(start);
         }
         catch (DecoderFallbackException)
         {
@@ -47,6 +49,12 @@ internal sealed class YamlReader
         catch (YamlException error)
         {
             problems.Add(Of(file.Path, error.Start), $"not well-formed YAML: {Plainly(error)}");
+        }
+        catch (InvalidOperationException)
+        {
+            // The parser gives up without a place on some texts, such as marks of an unfinished merge; it stood near here.
+            var near = reader?.parser.Current is { } current ? Of(file.Path, current.End) : start;
+            problems.Add(near, "not well-formed YAML here or in the lines below");
         }
         catch (RefusedException refused)
         {

@@ -37,18 +37,30 @@ internal sealed class RuleSession : IRuleSession
             [.. _work.Normals.OrderBy(one => one.Rule.Id, StringComparer.Ordinal).ThenBy(one => one.Seen.ToString(), StringComparer.Ordinal)]);
     }
 
-    public Conclusions Conclude(IReadOnlyDictionary<string, double> suspected, IReadOnlyCollection<string> checks)
+    public IReadOnlyList<DrivingRule> LimitDriving(IReadOnlyDictionary<string, double> suspected)
     {
-        _inquiry.Suspect(suspected, checks);
-        var symptoms = _inquiry.Case.Reports.Where(report => report.Present).Select(report => report.Symptom)
-            .Concat(_work.Implied.Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();
-        var rows = symptoms.SelectMany(_index.OfSymptom).Concat(_index.OfSuspects(suspected.Keys, checks)).Distinct();
-        _session.InsertAll(rows.Select(row => new CaseCandidate(row, _inquiry)).ToList());
-        _session.Fire(MostFirings);
-        return new Conclusions(
-            [.. _work.Cautions.OrderBy(rule => rule.Id, StringComparer.Ordinal)],
-            [.. _work.Driving.OrderByDescending(rule => rule.Advice).ThenBy(rule => rule.Id, StringComparer.Ordinal)]);
+        _inquiry.Suspect(suspected);
+        Fire(Symptoms().SelectMany(_index.OfSymptom).Concat(suspected.Keys.SelectMany(_index.OfFault)).OfType<DrivingRow>());
+        return [.. _work.Driving.OrderByDescending(rule => rule.Advice).ThenBy(rule => rule.Id, StringComparer.Ordinal)];
     }
+
+    public IReadOnlyList<WarnsRule> Caution(IReadOnlyCollection<string> checks)
+    {
+        _inquiry.Advise(checks);
+        Fire(Symptoms().SelectMany(_index.OfSymptom).Concat(_inquiry.Suspected.SelectMany(_index.OfFault)).Concat(checks.SelectMany(_index.OfCheck))
+            .OfType<CautionRow>());
+        return [.. _work.Cautions.OrderBy(rule => rule.Id, StringComparer.Ordinal)];
+    }
+
+    private void Fire(IEnumerable<CaseRow> rows)
+    {
+        _session.InsertAll(rows.Distinct().Select(row => new CaseCandidate(row, _inquiry)).ToList());
+        _session.Fire(MostFirings);
+    }
+
+    /// <summary>Symptoms that were reported or follow from what was.</summary>
+    private IEnumerable<string> Symptoms() => _inquiry.Case.Reports.Where(report => report.Present).Select(report => report.Symptom)
+        .Concat(_work.Implied.Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();
 
     private static IEnumerable<SeenSign> SignsOf(Case @case, Catalogue catalogue)
     {

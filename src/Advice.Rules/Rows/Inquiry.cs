@@ -2,7 +2,7 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Rows;
 
-/// <summary>What rows may ask about a case: what was reported, what follows from it, and, in the second stage, what is suspected and advised.</summary>
+/// <summary>What rows may ask about a case: what was reported, what follows from it, and, later, what is suspected and advised.</summary>
 internal sealed class Inquiry(Case @case, Catalogue catalogue)
 {
     private readonly List<Seen> seen = [];
@@ -15,11 +15,17 @@ internal sealed class Inquiry(Case @case, Catalogue catalogue)
     /// <summary>The knowledge.</summary>
     public Catalogue Catalogue { get; } = catalogue;
 
+    /// <summary>Ids of the faults that are suspected.</summary>
+    public IEnumerable<string> Suspected => suspected.Keys;
+
     /// <summary>Adds a sign that was reported or follows from one.</summary>
     public void Add(Seen sign) => seen.Add(sign);
 
     /// <summary>Opens the second stage.</summary>
-    public void Suspect(IReadOnlyDictionary<string, double> faults, IReadOnlyCollection<string> checks) => (suspected, advised) = (faults, checks);
+    public void Suspect(IReadOnlyDictionary<string, double> faults) => suspected = faults;
+
+    /// <summary>Opens the third stage.</summary>
+    public void Advise(IReadOnlyCollection<string> checks) => advised = checks;
 
     /// <summary>Whether one of these symptoms was reported present. What only follows from a report does not count.</summary>
     public bool ReportsAny(IReadOnlyList<string> symptoms) =>

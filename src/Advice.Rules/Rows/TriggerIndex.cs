@@ -40,8 +40,9 @@ internal sealed class TriggerIndex
 
     public IEnumerable<CaseRow> OfSymptom(string symptom) => _bySymptom[symptom];
 
-    public IEnumerable<CaseRow> OfSuspects(IEnumerable<string> faults, IEnumerable<string> checks) =>
-        faults.SelectMany(fault => _byFault[fault]).Concat(checks.SelectMany(check => _byCheck[check])).Distinct();
+    public IEnumerable<CaseRow> OfFault(string fault) => _byFault[fault];
+
+    public IEnumerable<CaseRow> OfCheck(string check) => _byCheck[check];
 
     private static IEnumerable<LinkRow> Outcomes(Check check, Catalogue catalogue)
     {

@@ -9,6 +9,9 @@ public sealed record EquipmentDescription
     /// <summary>Anti-lock brakes.</summary>
     public bool? AntilockBrakes { get; init; }
 
+    /// <summary>Air springs or another self-levelling suspension.</summary>
+    public bool? AirSuspension { get; init; }
+
     /// <summary>Air conditioning.</summary>
     public bool? AirConditioning { get; init; }
 

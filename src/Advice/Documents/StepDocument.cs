@@ -38,8 +38,11 @@ public sealed record StepDocument
     /// <summary>What to do, in order.</summary>
     public required IReadOnlyList<string> Method { get; init; }
 
-    /// <summary>Limits and what the observations mean.</summary>
+    /// <summary>Limits of a measured check.</summary>
     public required IReadOnlyList<LimitDocument> Limits { get; init; }
+
+    /// <summary>What can be seen, for an observed check.</summary>
+    public required IReadOnlyList<ResultDocument> Results { get; init; }
 
     /// <summary>Why this step.</summary>
     public required IReadOnlyList<ReasonDocument> Reasons { get; init; }

@@ -1,14 +1,18 @@
+using Advice.Knowledge;
+
 namespace Advice.Evidence;
 
-/// <summary>The rules at work on one case.</summary>
+/// <summary>The rules at work on one case, in three stages of which each is called once, in this order.</summary>
 public interface IRuleSession
 {
-    /// <summary>First stage: which knowledge applies to the case. Call once.</summary>
+    /// <summary>Which knowledge applies to the case.</summary>
     CaseEvidence Gather();
 
-    /// <summary>Second stage: what follows for cautions and driving once faults are suspected and checks advised. Call once, after
-    /// <see cref="Gather"/>.</summary>
+    /// <summary>What limits driving once faults are suspected: strictest first, then by rule.</summary>
     /// <param name="suspected">Probability by fault id.</param>
+    IReadOnlyList<DrivingRule> LimitDriving(IReadOnlyDictionary<string, double> suspected);
+
+    /// <summary>Which cautions the case calls for once checks are advised, by rule.</summary>
     /// <param name="checks">Ids of the advised checks.</param>
-    Conclusions Conclude(IReadOnlyDictionary<string, double> suspected, IReadOnlyCollection<string> checks);
+    IReadOnlyList<WarnsRule> Caution(IReadOnlyCollection<string> checks);
 }

@@ -6,4 +6,5 @@ namespace Advice.Findings;
 /// <param name="Check">Id of the check.</param>
 /// <param name="Position">Where; null = the check as a whole.</param>
 /// <param name="Value">The abnormal value (<see cref="Sign.BeyondLimit"/> for measured checks); null = normal.</param>
-public sealed record Outcome(string Check, string? Position, string? Value);
+/// <param name="Deficiency">Its class.</param>
+public sealed record Outcome(string Check, string? Position, string? Value, Deficiency Deficiency = Deficiency.None);

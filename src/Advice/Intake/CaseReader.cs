@@ -9,30 +9,35 @@ namespace Advice.Intake;
 /// <summary>Normalises a checked request into a case.</summary>
 public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
+    private const int UsualSteps = 8;
+
     private readonly FindingJudge _judge = new(catalogue, new LimitChoice(catalogue));
 
-    /// <summary>The case of a request whose shape, ranges and ids were checked.</summary>
+    /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
     /// <param name="today">The day that counts where the request names none.</param>
-    public Case Read(AdviceRequest request, DateOnly today)
+    public CaseReading Read(AdviceRequest request, DateOnly today)
     {
         var asOf = request.AsOf ?? today;
         var vehicle = VehicleReader.Read(request.Vehicle, asOf);
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var outcomes = request.Findings.Select(finding => _judge.Judge(finding, vehicle, request.Jurisdiction).Outcome);
-        return new Case
+        var judged = request.Findings.Select(finding => _judge.Judge(finding, vehicle, request.Jurisdiction)).ToList();
+        var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
+        var @case = new Case
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
             Vehicle = vehicle,
             Reports = Merged([.. given, .. reading.Reports]),
-            Codes = [.. request.TroubleCodes.Concat(reading.Codes).Where(catalogue.Codes.ContainsKey).Distinct().Order(StringComparer.Ordinal)],
-            Outcomes = [.. outcomes.OfType<Outcome>()],
+            Codes = [.. codes[true]],
+            Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
             Workshop = Place(request.Workshop),
+            MostSteps = request.Limit ?? UsualSteps,
         };
+        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading.NotUnderstood);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
@@ -52,7 +57,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     private static Workshop Place(WorkshopDescription? described)
     {
-        var audience = described?.Audience == "technician" ? Audience.Technician : Audience.Owner;
-        return new Workshop(described?.Lift ?? audience == Audience.Technician, described?.Minutes, audience);
+        Audience? worker = described?.Audience switch { "owner" => Audience.Owner, "technician" => Audience.Technician, _ => null };
+        return new Workshop(described?.Lift, described?.Minutes, worker);
     }
 }

@@ -34,6 +34,7 @@ public static class VehicleReader
         Word("parkingBrake", vehicle.Brakes?.Parking);
         Truth("limitedSlip", vehicle.Equipment?.LimitedSlip);
         Truth("antilockBrakes", vehicle.Equipment?.AntilockBrakes);
+        Truth("airSuspension", vehicle.Equipment?.AirSuspension);
         Truth("airConditioning", vehicle.Equipment?.AirConditioning);
         Truth("sunroof", vehicle.Equipment?.Sunroof);
         Truth("keylessStart", vehicle.Equipment?.KeylessStart);

@@ -35,7 +35,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Limit = observation.Text,
             Source = check.Id,
         };
-        return new Judged(judgement, new Outcome(check.Id, finding.Position, observation.Normal ? null : value));
+        return new Judged(judgement, new Outcome(check.Id, finding.Position, observation.Normal ? null : value, deficiency));
     }
 
     private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
@@ -60,7 +60,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Source = decisive.Limit.Source.ToString(),
         };
         var beyond = decisive.Deficiency >= Deficiency.Minor;
-        return new Judged(judgement, new Outcome(check.Id, finding.Position, beyond ? Sign.BeyondLimit : null));
+        return new Judged(judgement, new Outcome(check.Id, finding.Position, beyond ? Sign.BeyondLimit : null, decisive.Deficiency));
     }
 
     private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()

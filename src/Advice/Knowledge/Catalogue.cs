@@ -65,6 +65,9 @@ public sealed record Catalogue
     /// <summary>Shows rules, by sign.</summary>
     public required ILookup<Sign, ShowsRule> ShowsBySign { get; init; }
 
+    /// <summary>Share of vehicles in which listed faults show a sign at base rates, by symptom or code.</summary>
+    public required FrozenDictionary<Sign, double> ShownRates { get; init; }
+
     /// <summary>Probability that a sign is seen without any listed fault, by symptom or code: relative to what the listed faults
     /// cause at their base rates, so that scaling all base rates changes no answer.</summary>
     public required FrozenDictionary<Sign, double> Leaks { get; init; }

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Advice.Knowledge;
 
 /// <summary>Something to inspect, observe or measure.</summary>
@@ -16,12 +18,20 @@ namespace Advice.Knowledge;
 /// <param name="Detects">What it finds.</param>
 /// <param name="FalseAlarm">Share of sound vehicles that look bad all the same.</param>
 /// <param name="Cautions">Ids of its cautions, those of the set-ups included.</param>
+/// <param name="ReadsCodes">Whether it only reads trouble codes, so that a caller who gives some has done it.</param>
 public sealed record Check(
     string Id, Text Title, string System, Area Area, IReadOnlyList<string> Places, int Minutes, DoneBy DoneBy,
     IReadOnlyList<SetUp> Needs, IReadOnlyList<string> Tools, IReadOnlyList<string> Method, Measure? Measure,
-    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions)
+    IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions,
+    bool ReadsCodes)
 {
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);
+
+    private readonly FrozenDictionary<string, double> _surely = Detects.GroupBy(detects => detects.Fault)
+        .ToFrozenDictionary(group => group.Key, group => Math.Min(1, group.Sum(detects => detects.Surely)));
+
+    /// <summary>How surely it finds a fault, 0 … 1. The values of one scale exclude each other, so their shares add up.</summary>
+    public double Surely(string fault) => _surely.GetValueOrDefault(fault);
 }

@@ -7,6 +7,9 @@ namespace Advice.Knowledge;
 /// <param name="Minutes">Time to arrange it once, min.</param>
 /// <param name="Includes">Set-ups that it brings with it.</param>
 /// <param name="DoneBy">Who can arrange it.</param>
+/// <param name="Raises">Whether it lifts the vehicle off the ground.</param>
+/// <param name="Drives">Whether the vehicle is driven on the road.</param>
 /// <param name="Cautions">Cautions that it calls for.</param>
 public sealed record SetUp(
-    string Id, string Name, int Order, int Minutes, IReadOnlyList<string> Includes, DoneBy DoneBy, IReadOnlyList<string> Cautions);
+    string Id, string Name, int Order, int Minutes, IReadOnlyList<string> Includes, DoneBy DoneBy, bool Raises, bool Drives,
+    IReadOnlyList<string> Cautions);

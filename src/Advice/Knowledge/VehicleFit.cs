@@ -5,6 +5,8 @@ namespace Advice.Knowledge;
 /// <summary>Whether a vehicle has what some fits rules are about.</summary>
 public static class VehicleFit
 {
+    private const double NearlyAll = 0.98;
+
     /// <summary>Probability that it has. Facts count once, however many rules ask for them.</summary>
     public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
     {
@@ -17,7 +19,17 @@ public static class VehicleFit
         return share;
     }
 
+    /// <summary>The same for a vehicle that has what other rules are about, as one with a leaking air spring has air springs.</summary>
+    public static double Share(IEnumerable<FitsRule> fits, IEnumerable<FitsRule> given, Vehicle vehicle)
+    {
+        var known = given.SelectMany(rule => rule.When.Tests).ToList();
+        return Share(fits.Where(rule => !rule.When.Tests.All(test => known.Exists(test.FollowsFrom) && test.Test(vehicle) == Truth.Unknown)), vehicle);
+    }
+
     /// <summary>Completes "Only if …" by the first rule that the known facts leave open; null where they leave none open.</summary>
-    public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) =>
-        fits.FirstOrDefault(rule => rule.When.Test(vehicle) == Truth.Unknown)?.OnlyIf;
+    public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) => fits.FirstOrDefault(rule => IsOpen(rule, vehicle))?.OnlyIf;
+
+    /// <summary>Whether the known facts leave it open that the vehicle has what the rule is about. What nearly all have is no question.</summary>
+    public static bool IsOpen(FitsRule rule, Vehicle vehicle) =>
+        rule.When.Test(vehicle) == Truth.Unknown && rule.When.Share(vehicle) < NearlyAll;
 }

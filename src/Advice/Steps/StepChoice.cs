@@ -7,43 +7,68 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.02;
+    private const double UrgentProbability = 0.05;
     private const double UrgentRaise = 3;
 
-    /// <summary>The steps, best first. A check that was done is not advised again.</summary>
-    public IReadOnlyList<Step> Choose(Case @case, Suspicion suspicion)
+    /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
+    /// <param name="case">The case.</param>
+    /// <param name="suspicion">What is suspected.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        var checks = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(check => !done.Contains(check.Id) && Share(check, @case) > 0).OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
-        var ranked = HarmFoundRanking.GreedyWithLift(
-            [.. raised.Select(suspect => suspect.Weight)],
-            [.. checks.Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))],
-            [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
-        return [.. ranked.Select(one => Step(one, @case, raised))];
+        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
+            && (mayDrive || !check.Needs.Any(need => need.Drives));
+        var weights = raised.Select(suspect => suspect.Weight).ToList();
+        var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
+            .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
+            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
+            .Where(option => option.Detections.Count > 0).ToList();
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        var affordable = Affordable(ranked, weights, options, @case.Workshop);
+        var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
+        return new ChosenSteps(steps, affordable.Count - steps.Count);
+    }
+
+    /// <summary>What cannot be done here costs no time here and stays.</summary>
+    private IReadOnlyList<RankedCheck> Affordable(
+        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, Workshop workshop)
+    {
+        if (workshop.Minutes is not { } minutes)
+            return ranked;
+        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
+        var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
+        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
     {
         var check = catalogue.Checks[ranked.Id];
-        var suspects = raised.Where(suspect => check.Detects.Any(detects => detects.Fault == suspect.Instance.Fault.Id))
+        var suspects = raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0)
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
         var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
-        return new Step(check, ranked, onlyIf ?? suspects.FirstOrDefault()?.Instance.OnlyIf, suspects);
+        if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
+            onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
+        return new Step(check, ranked, onlyIf, suspects);
     }
-
-    private double Share(Check check, Case @case) => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
 
     // What a check costs where it stands alone: the ranking takes minutes as additive.
     private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
 
-    private static IReadOnlyList<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, double share) =>
-    [
-        .. Enumerable.Range(0, raised.Count).SelectMany(
-            i => check.Detects.Where(detects => detects.Fault == raised[i].Instance.Fault.Id).Select(detects => detects.Surely).Order().TakeLast(1),
-            (i, surely) => new Detection(i, surely * share)),
-    ];
+    private List<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, Case @case)
+    {
+        var detections = new List<Detection>();
+        for (var i = 0; i < raised.Count; i++)
+        {
+            var fault = raised[i].Instance.Fault.Id;
+            if (check.Surely(fault) is > 0 and var surely)
+                detections.Add(new Detection(i, surely * VehicleFit.Share(catalogue.FitsByCheck[check.Id], catalogue.FitsByFault[fault], @case.Vehicle)));
+        }
+
+        detections.RemoveAll(detection => detection.Surely == 0);
+        return detections;
+    }
 
     private static bool IsUrgent(Suspect suspect) =>
         suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability

@@ -11,9 +11,9 @@ public sealed class SignGroup
 {
     private readonly SeenSign _leading;
     private readonly double _leak;
-    private readonly HashSet<SeenSign> _members;
+    private readonly Dictionary<SeenSign, double> _members;
 
-    private SignGroup(SeenSign leading, double leak, HashSet<SeenSign> members) => (_leading, _leak, _members) = (leading, leak, members);
+    private SignGroup(SeenSign leading, double leak, Dictionary<SeenSign, double> members) => (_leading, _leak, _members) = (leading, leak, members);
 
     /// <summary>The groups of a case, by leading sign.</summary>
     public static IEnumerable<SignGroup> Of(CaseEvidence evidence, Catalogue catalogue)
@@ -25,20 +25,22 @@ public sealed class SignGroup
         foreach (var leader in leaders)
         {
             var members = leader.Present ? Followers(leader, seen, evidence.Implied) : [leader];
-            yield return new SignGroup(leader, LeakOf(leader, evidence, catalogue), members);
+            yield return new SignGroup(
+                leader, LeakOf(leader, evidence, catalogue), members.ToDictionary(member => member, member => ShareLedBy(leader, member, catalogue)));
         }
     }
 
-    /// <summary>The manifestation of this group. A fault linked to the leading sign counts by that link alone.</summary>
+    /// <summary>The manifestation of this group. A fault linked to the leading sign counts by that link alone; one linked only to what
+    /// that sign implies counts as often as the implied sign takes the leading form.</summary>
     public Manifestation Manifest(IReadOnlyList<FaultInstance> instances)
     {
         var links = new List<CauseLink>();
         for (var cause = 0; cause < instances.Count; cause++)
         {
-            var own = instances[cause].Links.Where(link => _members.Contains(link.Seen)).ToList();
+            var own = instances[cause].Links.Where(link => _members.ContainsKey(link.Seen)).ToList();
             var leading = own.Where(link => link.Seen == _leading).ToList();
             foreach (var link in leading.Count > 0 ? leading : own)
-                links.Add(new CauseLink(cause, link.Strength));
+                links.Add(new CauseLink(cause, link.Strength * _members[link.Seen]));
         }
 
         return new Manifestation(_leading.ToString(), _leading.Present, _leak, links);
@@ -62,6 +64,14 @@ public sealed class SignGroup
         signs.Remove(leader.Sign);
         members.UnionWith(seen.Where(sign => sign.Present && signs.Contains(sign.Sign)));
         return members;
+    }
+
+    // Where no fault is linked to the leading sign itself, all stand by the implied one alone and none is ahead.
+    private static double ShareLedBy(SeenSign leader, SeenSign member, Catalogue catalogue)
+    {
+        if (leader == member || catalogue.ShownRates.GetValueOrDefault(leader.Sign) is not (> 0 and var leading))
+            return 1;
+        return Math.Min(1, leading / catalogue.ShownRates[member.Sign]);
     }
 
     private static double LeakOf(SeenSign sign, CaseEvidence evidence, Catalogue catalogue)

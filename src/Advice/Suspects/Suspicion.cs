@@ -8,6 +8,10 @@ namespace Advice.Suspects;
 /// <param name="LeftOut">Signs that could not be counted beside the most telling ones.</param>
 public sealed record Suspicion(NoisyOrNetwork Network, IReadOnlyList<Suspect> All, IReadOnlyList<string> LeftOut)
 {
+    /// <summary>Probability of each raised fault at any of its places.</summary>
+    public IReadOnlyDictionary<string, double> ByFault => Raised.GroupBy(suspect => suspect.Instance.Fault.Id)
+        .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(suspect => suspect.Probability)));
+
     /// <summary>The instances that the signs raised, most probable first, ties by fault and place.</summary>
     public IReadOnlyList<Suspect> Raised { get; } =
     [

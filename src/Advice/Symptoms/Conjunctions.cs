@@ -11,7 +11,7 @@ internal static class Conjunctions
     private static readonly FrozenSet<string> BeforeSubject = Words("and or so plus also");
 
     private static readonly FrozenSet<string> Subjects = Words(
-        "the my our your his her its it i im ive we you he she they this that these there when while if as a an then now sometimes one all");
+        "after the my our your his her its it i im ive we you he she they this that these there when while if as a an then now sometimes one all");
 
     /// <summary>Whether a clause begins with this word: "and" joins two verbs unless a subject follows.</summary>
     public static bool OpensClause(string word, string next) =>

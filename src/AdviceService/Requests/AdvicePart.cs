@@ -14,11 +14,11 @@ internal sealed class AdvicePart(Catalogue catalogue, VehicleWords words, DateOn
     public static readonly DateOnly Earliest = new(1950, 1, 1);
 
     private static readonly DateOnly Latest = new(2100, 12, 31);
-    private const int LongestComplaint = 10_000;
-    private const int MostSymptoms = 100;
-    private const int MostCodes = 50;
-    private const int MostFindings = 300;
-    private const int MostServices = 200;
+    internal const int LongestComplaint = 10_000;
+    internal const int MostSymptoms = 100;
+    internal const int MostCodes = 50;
+    internal const int MostFindings = 300;
+    internal const int MostServices = 200;
 
     /// <summary>Reads it.</summary>
     public AdviceRequest Read(ObjectReader request)

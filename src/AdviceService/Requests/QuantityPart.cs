@@ -16,6 +16,9 @@ internal sealed class QuantityPart(IReadOnlyList<string> units, string unit, dou
     /// <summary>The diameter of a steering wheel.</summary>
     public static QuantityPart WheelDiameter { get; } = new(["in", "mm", "cm"], "mm", 200, 700);
 
+    /// <summary>The units that it may be given in.</summary>
+    public IReadOnlyList<string> Units => units;
+
     /// <summary>Reads a quantity.</summary>
     public Quantity? Read(ObjectReader quantity) => Read(quantity, quantity.Required("value"));
 

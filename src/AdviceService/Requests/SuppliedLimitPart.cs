@@ -6,7 +6,7 @@ namespace AdviceService.Requests;
 /// <param name="check">The check; null where it is not known.</param>
 internal sealed class SuppliedLimitPart(Advice.Knowledge.Check? check)
 {
-    private const int LongestSource = 200;
+    internal const int LongestSource = 200;
 
     /// <summary>Reads it.</summary>
     public SuppliedLimit Read(ObjectReader limit)

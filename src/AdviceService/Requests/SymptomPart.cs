@@ -6,7 +6,7 @@ namespace AdviceService.Requests;
 /// <summary>Reads what the driver notices.</summary>
 internal sealed class SymptomPart(Catalogue catalogue)
 {
-    private const int MostOccasions = 20;
+    internal const int MostOccasions = 20;
 
     /// <summary>Reads one symptom.</summary>
     public SymptomReport Read(ObjectReader symptom) => new()

@@ -7,9 +7,9 @@ namespace AdviceService.Requests;
 /// <param name="asOf">The day asked for.</param>
 internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
 {
-    private const int EarliestYear = 1950;
+    internal const int EarliestYear = 1950;
     private const int YearsAhead = 2;
-    private const int MostCylinders = 16;
+    internal const int MostCylinders = 16;
 
     /// <summary>Reads it.</summary>
     public VehicleDescription Read(ObjectReader vehicle) => new()
@@ -54,6 +54,7 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
     {
         LimitedSlip = equipment.Known("limitedSlip")?.Truth(),
         AntilockBrakes = equipment.Known("antilockBrakes")?.Truth(),
+        AirSuspension = equipment.Known("airSuspension")?.Truth(),
         AirConditioning = equipment.Known("airConditioning")?.Truth(),
         Sunroof = equipment.Known("sunroof")?.Truth(),
         KeylessStart = equipment.Known("keylessStart")?.Truth(),

@@ -5,8 +5,8 @@ namespace AdviceService.Requests;
 /// <summary>Reads what can be done where the vehicle is.</summary>
 internal static class WorkshopPart
 {
-    private const int MinutesOfADay = 1440;
-    private static readonly string[] Audiences = ["owner", "technician"];
+    internal const int MinutesOfADay = 1440;
+    internal static readonly string[] Audiences = ["owner", "technician"];
 
     /// <summary>Reads it.</summary>
     public static WorkshopDescription Read(ObjectReader workshop) => new()

@@ -5,18 +5,26 @@ namespace AdviceService.Verbs;
 /// <summary>The verbs of the executable.</summary>
 internal static class CommandLine
 {
-    /// <summary>Folder of the rule files; without it those beside the binary.</summary>
-    public static Option<string> Rules() => new("--rules")
-    {
-        Description = "Folder of the rule files",
-        DefaultValueFactory = _ => Path.Combine(AppContext.BaseDirectory, "rules"),
-        Recursive = true,
-    };
+    /// <summary>Runs the command line and gives the exit code.</summary>
+    public static Task<int> RunAsync(string[] args) =>
+        // The web host ends on signals by itself and needs the time that it takes.
+        Root().Parse(args).InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null });
 
-    /// <summary>The command line as a whole.</summary>
-    public static RootCommand Root()
+    /// <summary>No verb = serve.</summary>
+    private static RootCommand Root()
     {
-        var rules = Rules();
-        return new RootCommand("Vehicle-maintenance advice") { rules, RulesVerb.Command(rules) };
+        var rules = new Option<string>("--rules")
+        {
+            Description = "Folder of the rule files; without it those beside the binary",
+            DefaultValueFactory = _ => Path.Combine(AppContext.BaseDirectory, "rules"),
+            Recursive = true,
+        };
+        var root = new RootCommand("Vehicle-maintenance advice")
+        {
+            rules, ServeVerb.Command(rules), AdviseVerb.Command(rules), RulesVerb.Command(rules),
+        };
+        root.TreatUnmatchedTokensAsErrors = false;
+        root.SetAction((parsed, _) => ServeVerb.RunAsync(parsed, rules));
+        return root;
     }
 }

@@ -1,0 +1,112 @@
+using System.Globalization;
+using Advice.Documents;
+using Advice.Knowledge;
+using Advice.Rules.Checking;
+using Advice.Rules.Files;
+
+namespace Advice.Rules.Cases;
+
+/// <summary>Binds the entries of case files.</summary>
+internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Problems problems)
+{
+    private const int MostSteps = 50;
+
+    private static readonly string[] FileMembers = ["cases"];
+    private static readonly string[] ExpectationMembers = ["first", "among", "never", "cautions", "noCautions", "suspect", "driving", "normal"];
+    private static readonly string[] Members = ["id", "given", .. ExpectationMembers];
+
+    private readonly KnownIds _checks = new("check", catalogue.Checks.Keys);
+    private readonly KnownIds _faults = new("fault", catalogue.Faults.Keys);
+    private readonly KnownIds _either = new("check or fault", catalogue.Checks.Keys.Concat(catalogue.Faults.Keys));
+    private readonly KnownIds _cautions = new("caution", catalogue.Cautions.Keys);
+    private readonly KnownIds _normals = new("'normal' rule", catalogue.Rules.Values.OfType<NormalRule>().Select(rule => rule.Id));
+    private readonly Dictionary<string, Place> _ids = new(StringComparer.Ordinal);
+
+    /// <summary>The cases of a file that are right.</summary>
+    public IEnumerable<RuleCase> Bind(MappingNode file) =>
+        new EntryReader(file, "case file", FileMembers, problems).Inners("cases", "case", Members).Select(Case).OfType<RuleCase>();
+
+    private RuleCase? Case(EntryReader reader)
+    {
+        var before = problems.Count;
+        var id = reader.Text("id");
+        if (id.Length > 0 && !_ids.TryAdd(id, reader.At("id")))
+            reader.Refuse("id", $"the case '{id}' stands already in {_ids[id].File}, line {_ids[id].Line}");
+        if (!ExpectationMembers.Any(reader.Has))
+            reader.Refuse("id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
+        var expectations = Expectations(reader).ToList();
+        return Given(reader) is { } given && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
+    }
+
+    private AdviceRequest? Given(EntryReader reader)
+    {
+        if (reader.Raw("given") is not { } given)
+        {
+            reader.Refuse("given", "'given' is missing from this case: what does the caller ask?");
+            return null;
+        }
+
+        var read = readGiven(NodeJson.From(given), CaseClock.Today);
+        foreach (var (pointer, detail) in read.Errors)
+            problems.Add(NodeJson.PlaceOf(pointer, given), detail);
+        return read.Request;
+    }
+
+    private IEnumerable<Expectation> Expectations(EntryReader reader)
+    {
+        if (reader.IdOrIds("first", _checks) is { Count: > 0 } first)
+            yield return Expect.First(first);
+        foreach (var among in Among(reader))
+            yield return among;
+        if (reader.IdOrIds("never", _either) is { Count: > 0 } never)
+            yield return Expect.Never(never);
+        if (reader.IdOrIds("suspect", _faults) is { Count: > 0 } suspects)
+            yield return Expect.Suspect(suspects);
+        if (reader.IdOrIds("cautions", _cautions) is { Count: > 0 } cautions)
+            yield return Expect.Cautions(cautions);
+        if (reader.IdOrIds("noCautions", _cautions) is { Count: > 0 } absent)
+            yield return Expect.NoCautions(absent);
+        if (Driving(reader) is { Count: > 0 } driving)
+            yield return Expect.Driving(driving);
+        if (reader.IdOrIds("normal", _normals) is { Count: > 0 } normal)
+            yield return Expect.Normal(normal);
+    }
+
+    private IEnumerable<Expectation> Among(EntryReader reader)
+    {
+        if (reader.Raw("among") is not MappingNode mapping)
+        {
+            if (reader.Has("among"))
+                reader.Refuse("among", $"'among' must be a mapping such as {{3: [check, check]}}, not {reader.Raw("among")!.Shape}");
+            yield break;
+        }
+
+        var lists = new EntryReader(mapping, "mapping from counts to checks", [.. mapping.Members.Select(member => member.Key.Value)], problems);
+        foreach (var (key, _) in mapping.Members)
+        {
+            var checks = lists.IdOrIds(key.Value, _checks);
+            if (!int.TryParse(key.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var first) || first is < 1 or > MostSteps)
+                problems.Add(key.Place, $"'{key.Value}' is no count of steps from 1 to {MostSteps}");
+            else if (checks.Count > first)
+                problems.Add(key.Place, $"{checks.Count} checks cannot all be among the first {first}");
+            else if (checks.Count > 0)
+                yield return Expect.Among(first, checks);
+        }
+    }
+
+    private List<DrivingAdvice> Driving(EntryReader reader)
+    {
+        var advices = new List<DrivingAdvice>();
+        foreach (var word in reader.WordOrWords("driving"))
+        {
+            if (FormatWords.Driving.TryGetValue(word.Value, out var advice))
+                advices.Add(advice);
+            else
+                problems.AddNoValue(word.Place, word.Value, "driving", FormatWords.Driving.Keys);
+        }
+
+        if (advices.Distinct().Count() == FormatWords.Driving.Count)
+            reader.Refuse("driving", "this names every value of 'driving', so it asks for nothing; leave it out");
+        return advices;
+    }
+}

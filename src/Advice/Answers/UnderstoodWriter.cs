@@ -1,0 +1,30 @@
+using Advice.Documents;
+using Advice.Intake;
+using Advice.Knowledge;
+
+namespace Advice.Answers;
+
+/// <summary>How the request was understood.</summary>
+internal sealed class UnderstoodWriter(Catalogue catalogue)
+{
+    private readonly AssumptionWriter _assumptions = new(catalogue);
+
+    /// <summary>Symptoms, codes, what was not understood, and what was assumed.</summary>
+    public UnderstoodDocument Write(CaseReading reading, Advised advised)
+    {
+        var audience = reading.Case.Workshop.Reader;
+        return new UnderstoodDocument(
+            [
+                .. reading.Case.Reports.Select(report => new UnderstoodSymptom(
+                    report.Symptom, catalogue.Symptoms[report.Symptom].Name.For(audience), report.Occasions, report.Position,
+                    report.Present, report.Words, Math.Round(report.Confidence, 2))),
+            ],
+            [
+                .. reading.Case.Codes.Select(code => new UnderstoodCode(
+                    code, catalogue.Codes[code].Meaning.For(audience), advised.Evidence.Links.Any(link => link.Seen.Sign == Sign.Code(code)))),
+                .. reading.UnknownCodes.Select(code => new UnderstoodCode(code, "not known to this rule set", false)),
+            ],
+            reading.NotUnderstood,
+            _assumptions.Write(advised));
+    }
+}

@@ -1,0 +1,15 @@
+using Advice.Documents;
+using Advice.Knowledge;
+
+namespace Advice.Due;
+
+/// <summary>How a service item stands on this vehicle.</summary>
+/// <param name="Item">The item.</param>
+/// <param name="Interval">The interval that decides.</param>
+/// <param name="Status">How it stands.</param>
+/// <param name="On">Day on which it is due by time, if that can be told.</param>
+/// <param name="OdometerKm">Distance at which it is due, km, if that can be told.</param>
+/// <param name="DaysPast">Days past that day; negative = still to go.</param>
+/// <param name="KmPast">Distance past it, km; negative = still to go.</param>
+public sealed record DueItem(
+    ServiceItem Item, Interval Interval, DueStatus Status, DateOnly? On, double? OdometerKm, int? DaysPast, double? KmPast);

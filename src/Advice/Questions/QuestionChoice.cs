@@ -1,0 +1,62 @@
+using Advice.Inference;
+using Advice.Knowledge;
+using Advice.Symptoms;
+
+namespace Advice.Questions;
+
+/// <summary>Which unreported symptoms would tell most about what is suspected.</summary>
+public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
+{
+    private const int Most = 3;
+    private const double LeastWorth = 0.001;
+
+    private readonly ILookup<string, ShowsRule> _showsByFault = catalogue.Rules.Values.OfType<ShowsRule>()
+        .Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
+
+    /// <summary>The questions, most useful first, ties by symptom; none where nothing is suspected.</summary>
+    public IReadOnlyList<Question> Choose(Advised advised)
+    {
+        var suspects = advised.Suspicion.Raised;
+        var harm = suspects.Sum(suspect => suspect.Probability * suspect.Instance.Fault.Consequence.Harm);
+        if (harm <= 0)
+            return [];
+        var probabilities = suspects.Select(suspect => suspect.Probability).ToArray();
+        var harms = suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm / harm).ToArray();
+        return
+        [
+            .. Links(advised).Select(asked => (asked.Key, Worth: Worth(asked.Key, asked.Value, probabilities, harms)))
+                .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
+                .ThenBy(one => one.Key, StringComparer.Ordinal).Take(Most)
+                .Select(one => new Question(
+                    catalogue.Symptoms[one.Key], one.Worth, After(advised.Case, one.Key, true), After(advised.Case, one.Key, false))),
+        ];
+    }
+
+    /// <summary>What the raised suspects would show, by symptom that nobody has spoken of yet.</summary>
+    private Dictionary<string, List<CauseLink>> Links(Advised advised)
+    {
+        var vehicle = advised.Case.Vehicle;
+        var spoken = advised.Case.Reports.Select(report => report.Symptom)
+            .Concat(advised.Evidence.Implied.Select(one => one.Implied.Sign.Id)).ToHashSet();
+        var links = new Dictionary<string, List<CauseLink>>();
+        foreach (var (cause, suspect) in advised.Suspicion.Raised.Index())
+        {
+            foreach (var rule in _showsByFault[suspect.Instance.Fault.Id])
+            {
+                if (spoken.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
+                    continue;
+                if (!links.TryGetValue(rule.Sign.Id, out var linked))
+                    links[rule.Sign.Id] = linked = [];
+                linked.Add(new CauseLink(cause, rule.Often * rule.When.Share(vehicle)));
+            }
+        }
+
+        return links;
+    }
+
+    private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
+        ExpectedChange.Worth(probabilities, harms, catalogue.Leaks[Sign.Symptom(symptom)], links);
+
+    private Advised After(Case @case, string symptom, bool present) =>
+        assessment.Of(@case with { MostSteps = 1, Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
+}

@@ -1,0 +1,33 @@
+using Advice.Ranking;
+
+namespace Advice.Steps;
+
+/// <summary>Which checks fit into the time that there is.</summary>
+internal static class TimeBudget
+{
+    /// <summary>Ids of the checks to do within the minutes: those lifted for safety first, then the most harm found in what is left.</summary>
+    /// <param name="ranked">All checks, ranked without a budget.</param>
+    /// <param name="weights">Weight of each suspect.</param>
+    /// <param name="options">The checks that can be done here.</param>
+    /// <param name="minutes">Time that there is, min.</param>
+    public static HashSet<string> Fitting(
+        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes)
+    {
+        var byId = options.ToDictionary(option => option.Id);
+        var left = weights.ToArray();
+        var fitting = new HashSet<string>();
+        foreach (var lifted in ranked.Where(one => one.Lifted))
+        {
+            if (!byId.TryGetValue(lifted.Id, out var option) || option.Minutes > minutes)
+                continue;
+            fitting.Add(option.Id);
+            byId.Remove(option.Id);
+            minutes -= option.Minutes;
+            foreach (var detection in option.Detections)
+                left[detection.Cause] *= 1 - detection.Surely;
+        }
+
+        fitting.UnionWith(HarmFoundRanking.WithinBudget(left, [.. byId.Values], minutes).Select(one => one.Id));
+        return fitting;
+    }
+}

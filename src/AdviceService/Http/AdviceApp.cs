@@ -1,0 +1,55 @@
+using Advice.Evidence;
+using Advice.Rules.RuleSets;
+using AdviceService.Http.OpenApi;
+using AdviceService.Http.Problems;
+using Serilog;
+
+namespace AdviceService.Http;
+
+/// <summary>The web application: everything that serves a rule set over HTTP.</summary>
+internal static class AdviceApp
+{
+    private const string Loopback = "http://127.0.0.1:5080";
+
+    /// <summary>Builds it.</summary>
+    /// <param name="rules">The rule set.</param>
+    /// <param name="args">Options of the host, such as --urls.</param>
+    public static WebApplication Build(RuleBook rules, string[] args)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+        if (string.IsNullOrEmpty(builder.Configuration["urls"]))
+            builder.WebHost.UseUrls(Loopback);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = RequestBytes.MostDropped;
+        });
+        builder.Services.AddSerilog(Logging.Configure);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddSingleton<IRuleBook>(rules);
+        builder.Services.AddSingleton<Readiness>();
+        builder.Services.AddHostedService<WarmUp>();
+        builder.Services.AddAdviceDocumentation();
+
+        var app = builder.Build();
+        app.UseMiddleware<ProblemMiddleware>();
+        app.UseSerilogRequestLogging(Logging.ConfigureRequests);
+        app.Use((http, next) =>
+        {
+            http.Response.OnStarting(() =>
+            {
+                http.Response.Headers.XContentTypeOptions = "nosniff";
+                return Task.CompletedTask;
+            });
+            return next(http);
+        });
+        app.UseAdviceDocumentation();
+        AdviceRoutes.Map(app);
+        CatalogueRoutes.Map(app);
+        HealthRoutes.Map(app);
+        HomePage.Map(app);
+        app.Lifetime.ApplicationStarted.Register(() => Greeting.Print(app.Urls));
+        return app;
+    }
+}

@@ -1,0 +1,49 @@
+using System.Text.Json.Serialization.Metadata;
+using Advice.Documents;
+using AdviceService.Http.Batch;
+using AdviceService.Http.Problems;
+using AdviceService.Json;
+using AdviceService.Requests;
+
+namespace AdviceService.Http;
+
+/// <summary>Advice on one vehicle and on many.</summary>
+internal static class AdviceRoutes
+{
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        Describe(routes.MapPost("/v1/advice", AdviseAsync))
+            .WithName("advise").WithSummary("Advice on one vehicle")
+            .WithDescription("What to inspect first, how, with which cautions and for which reason; whether it may be driven; what to ask next.")
+            .Accepts<AdviceRequest>("application/json").Produces<AdviceDocument>();
+
+        Describe(routes.MapPost("/v1/why-not", WhyNotAsync))
+            .WithName("whyNot").WithSummary("Why a fault or check did not come up")
+            .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
+            .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
+
+        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
+            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
+            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
+            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
+            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
+            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
+    }
+
+    private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
+        .Produces<ProblemDocument>(400, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(413, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(415, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(422, ProblemResult.MediaType);
+
+    private static async Task<IResult> AdviseAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Answer(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
+
+    private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
+        where T : class => answer.Value is { } document
+            ? new JsonResult<T>(document, type)
+            : new ProblemResult(ProblemDocument.Of(answer.Status, answer.Errors));
+}

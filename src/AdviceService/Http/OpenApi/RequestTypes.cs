@@ -1,0 +1,15 @@
+using Advice.Documents;
+
+namespace AdviceService.Http.OpenApi;
+
+/// <summary>The types that callers send.</summary>
+internal static class RequestTypes
+{
+    /// <summary>Those in which an optional member is left out, never null.</summary>
+    public static Type[] Strict { get; } =
+        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit)];
+
+    /// <summary>Those that describe a vehicle.</summary>
+    public static Type[] OfVehicle { get; } =
+        [typeof(VehicleDescription), typeof(EngineDescription), typeof(SteeringDescription), typeof(BrakesDescription), typeof(EquipmentDescription)];
+}

@@ -1,0 +1,34 @@
+using System.Text.Json.Serialization;
+using Advice.Counterfactuals;
+using Advice.Documents;
+using Advice.Knowledge;
+using AdviceService.Catalogues;
+using AdviceService.Http;
+using AdviceService.Http.Batch;
+using AdviceService.Http.Problems;
+
+namespace AdviceService.Json;
+
+/// <summary>How documents become JSON.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    Converters =
+    [
+        typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+    ])]
+[JsonSerializable(typeof(AdviceRequest))]
+[JsonSerializable(typeof(AdviceDocument))]
+[JsonSerializable(typeof(WhyNotQuestion))]
+[JsonSerializable(typeof(WhyNotDocument))]
+[JsonSerializable(typeof(ProblemDocument))]
+[JsonSerializable(typeof(AnswerLine))]
+[JsonSerializable(typeof(ProblemLine))]
+[JsonSerializable(typeof(EndLine))]
+[JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<CheckEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<CautionEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<RuleEntry>))]
+[JsonSerializable(typeof(RuleSetDocument))]
+internal sealed partial class AdviceJson : JsonSerializerContext;

@@ -1,0 +1,25 @@
+using System.CommandLine;
+using AdviceService.Http;
+
+namespace AdviceService.Verbs;
+
+/// <summary>The verb "serve": advice over HTTP.</summary>
+internal static class ServeVerb
+{
+    /// <summary>The verb; options that it does not know go to the web host.</summary>
+    public static Command Command(Option<string> rules)
+    {
+        var serve = new Command("serve", "Serve advice over HTTP (host options such as --urls pass through)") { TreatUnmatchedTokensAsErrors = false };
+        serve.SetAction((parsed, cancel) => RunAsync(parsed, rules));
+        return serve;
+    }
+
+    /// <summary>Serves until it is told to stop.</summary>
+    public static async Task<int> RunAsync(ParseResult parsed, Option<string> rules)
+    {
+        if (RuleFolder.Load(parsed.GetValue(rules)!) is not { } book)
+            return 1;
+        await AdviceApp.Build(book, [.. parsed.UnmatchedTokens]).RunAsync();
+        return 0;
+    }
+}

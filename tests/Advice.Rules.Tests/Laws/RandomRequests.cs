@@ -1,0 +1,43 @@
+using Advice.Documents;
+using Advice.Knowledge;
+using CsCheck;
+
+namespace Advice.Rules.Tests.Laws;
+
+/// <summary>Requests over the words of the repository's rules.</summary>
+internal static class RandomRequests
+{
+    private static readonly Catalogue Known = RepositoryRules.Book.Catalogue;
+
+    public static Gen<string> Symptom { get; } = OneOf(Known.Symptoms.Keys);
+
+    private static readonly Gen<SymptomReport> Report = Gen.Select(
+        Symptom, OneOf(Known.Occasions.Keys).List[0, 2], OneOf(Known.Positions.Keys).Select(id => (string?)id).Or(null), Gen.Int[0, 4],
+        (symptom, occasions, position, denied) => new SymptomReport { Symptom = symptom, Occasions = occasions, Position = position, Present = denied > 0 });
+
+    private static readonly Gen<VehicleDescription> Vehicle = Gen.Select(
+        Word("driveline"), Word("fuel"), Word("transmission"), Gen.Int[1995, 2025].Select(year => (int?)year).Or(null),
+        (driveline, fuel, transmission, year) => new VehicleDescription { Driveline = driveline, Fuel = fuel, Transmission = transmission, ModelYear = year });
+
+    public static Gen<AdviceRequest> Any { get; } = Gen.Select(
+        Vehicle, Report.List[1, 5], OneOf(Known.Codes.Keys).List[0, 2],
+        (vehicle, symptoms, codes) => new AdviceRequest
+        {
+            AsOf = new DateOnly(2026, 3, 1),
+            Vehicle = vehicle,
+            Symptoms = symptoms,
+            TroubleCodes = codes,
+            Limit = 50,
+        });
+
+    private static Gen<string?> Word(string fact) => OneOf(Known.Facts[fact].Values.Keys).Select(word => (string?)word).Or(null);
+
+    private static Gen<string> OneOf(IEnumerable<string> ids)
+    {
+        var all = ids.Order(StringComparer.Ordinal).ToArray();
+        return Gen.Int[0, all.Length - 1].Select(i => all[i]);
+    }
+
+    /// <summary>Nothing in one of three.</summary>
+    private static Gen<T?> Or<T>(this Gen<T?> some, T? nothing) => Gen.Frequency((2, some), (1, Gen.Const(nothing)));
+}

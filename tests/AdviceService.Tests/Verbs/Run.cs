@@ -1,0 +1,30 @@
+using System.Diagnostics;
+
+namespace AdviceService.Tests.Verbs;
+
+/// <summary>Runs the executable as a person would.</summary>
+internal static class Run
+{
+    /// <summary>Starts it.</summary>
+    public static Process Start(params string[] args)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "AdviceService.dll"), .. args])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+        };
+        return Process.Start(start)!;
+    }
+
+    /// <summary>Runs it to its end.</summary>
+    public static async Task<(int ExitCode, string Output, string Error)> ToEndAsync(string input, params string[] args)
+    {
+        using var process = Start(args);
+        await process.StandardInput.WriteAsync(input);
+        process.StandardInput.Close();
+        var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
+        await process.WaitForExitAsync();
+        return (process.ExitCode, await output, await error);
+    }
+}
