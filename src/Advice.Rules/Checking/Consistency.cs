@@ -5,7 +5,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Checks that look at several entries at once.</summary>
 internal sealed class Consistency(Tables tables, Problems problems)
 {
-    /// <summary>Checks whatever was bound. Whether two links say the same and whether every fault is shown and found is asked only
+    /// <summary>Checks whatever was bound. What rules say together and whether every fault is shown and found is asked only
     /// once the entries themselves are right: a faulty one would seem to lack what it meant to say.</summary>
     public void Check()
     {
@@ -14,7 +14,8 @@ internal sealed class Consistency(Tables tables, Problems problems)
         SharedPhrases();
         if (!wellFormed)
             return;
-        DuplicateLinks();
+        new Repetitions(tables, problems).Check();
+        new NeverApplies(tables, problems).Check();
         Coverage();
     }
 
@@ -46,21 +47,6 @@ internal sealed class Consistency(Tables tables, Problems problems)
             problems.Add(tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
         }
     }
-
-    private void DuplicateLinks()
-    {
-        foreach (var same in tables.Rules.Bound.OfType<ShowsRule>().GroupBy(rule => (rule.Fault, rule.Sign, Key(rule))))
-        {
-            foreach (var rule in same.Skip(1))
-                problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says again what '{same.First().Id}' says: same fault, sign, occasions and vehicles; keep one");
-        }
-    }
-
-    // A rule with other exceptions is another statement: "often, unless it is also seen that …".
-    private static string Key(ShowsRule rule) => string.Join('|',
-        Sorted(rule.Occasions), Sorted(rule.Without), Sorted(rule.When.Tests.Select(t => $"{t.Fact.Id}:{Sorted(t.Words)}:{t.AtLeast}:{t.Below}")));
-
-    private static string Sorted(IEnumerable<string> words) => string.Join(',', words.Order(StringComparer.Ordinal));
 
     private void Coverage()
     {

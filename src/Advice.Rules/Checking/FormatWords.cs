@@ -59,6 +59,9 @@ internal static class FormatWords
         ["stop"] = DrivingAdvice.Stop,
     };
 
+    /// <summary>The word for an advice.</summary>
+    public static string Of(DrivingAdvice advice) => Driving.First(word => word.Value == advice).Key;
+
     /// <summary>Truth values.</summary>
     public static readonly Dictionary<string, bool> Truth = new(StringComparer.Ordinal) { ["true"] = true, ["false"] = false };
 }

@@ -7,9 +7,11 @@ namespace Advice.Rules.Checking;
 internal static class RuleSetBinder
 {
     /// <summary>The catalogue; null where anything is wrong.</summary>
-    public static Catalogue? Bind(IEnumerable<MappingNode> files, Problems problems)
+    /// <param name="files">The files.</param>
+    /// <param name="tables">Empty tables, which take the entries with their places.</param>
+    /// <param name="problems">Where to note errors.</param>
+    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems)
     {
-        var tables = new Tables();
         var declared = new Declarations(tables, problems);
         foreach (var file in files)
             declared.Add(file);

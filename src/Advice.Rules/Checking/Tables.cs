@@ -36,6 +36,14 @@ internal sealed class Tables
 
     public Dictionary<string, IDeclaredIds> ByKind { get; }
 
+    private readonly Dictionary<(IDeclaredIds, string), IReadOnlyList<string>> impliedBy = [];
+
+    /// <summary>Words in the method of a check that call for a set-up or caution. They are for the author alone, so no part of the catalogue.</summary>
+    public IReadOnlyList<string> ImpliedBy(IDeclaredIds ids, string id) => impliedBy.GetValueOrDefault((ids, id), []);
+
+    /// <summary>Keeps such words.</summary>
+    public void AddImpliedBy(IDeclaredIds ids, string id, IReadOnlyList<string> words) => impliedBy.TryAdd((ids, id), words);
+
     public Table<VehicleSystem> Systems { get; } = new("system");
 
     public Table<Source> Sources { get; } = new("source");

@@ -13,8 +13,8 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     private static readonly string[] JurisdictionMembers = ["id", "name", "within"];
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
-    private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "source"];
-    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "cautions"];
+    private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "impliedBy", "source"];
+    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "impliedBy", "cautions"];
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -44,7 +44,11 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
             where T : class
         {
             foreach (var (id, node) in declared[kind])
-                table.Bind(id, bind(id, new EntryReader(node, table.Noun, members, problems)));
+            {
+                var reader = new EntryReader(node, table.Noun, members, problems);
+                table.Bind(id, bind(id, reader));
+                tables.AddImpliedBy(table, id, reader.Texts("impliedBy"));
+            }
         }
     }
 

@@ -10,12 +10,24 @@ public static class RuleSetLoader
 {
     /// <summary>The rule set of a folder.</summary>
     /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
-    public static RuleBook Load(string directory)
+    public static RuleBook Load(string directory) => Read(directory, new Tables());
+
+    /// <summary>The rule set of a folder with what its author should look at again.</summary>
+    /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
+    public static ReviewedRules Review(string directory)
+    {
+        var tables = new Tables();
+        return new ReviewedRules(Read(directory, tables), Checking.Doubts.Review.Of(tables));
+    }
+
+    private static RuleBook Read(string directory, Tables tables)
     {
         var problems = new Problems();
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
+        if (files.Count == 0 && problems.None)
+            problems.Add(new Place(directory, 1, 1), "there are no rule files in this folder");
         var nodes = files.Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>().ToList();
-        var catalogue = RuleSetBinder.Bind(nodes, problems);
+        var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
         return catalogue is null || !problems.None
             ? throw new RuleSetException(problems.InOrder)
             : new RuleBook(catalogue, Revision(files));

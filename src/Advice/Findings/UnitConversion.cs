@@ -31,6 +31,9 @@ public static class UnitConversion
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
+    /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
+
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => Convert(1, from, to) is not null;
 

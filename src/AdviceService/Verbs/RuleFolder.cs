@@ -6,11 +6,17 @@ namespace AdviceService.Verbs;
 internal static class RuleFolder
 {
     /// <summary>The rule set, or null after every error was printed.</summary>
-    public static RuleBook? Load(string folder)
+    public static RuleBook? Load(string folder) => OrErrors(RuleSetLoader.Load, folder);
+
+    /// <summary>The rule set with its warnings, or null after every error was printed.</summary>
+    public static ReviewedRules? Review(string folder) => OrErrors(RuleSetLoader.Review, folder);
+
+    private static T? OrErrors<T>(Func<string, T> load, string folder)
+        where T : class
     {
         try
         {
-            return RuleSetLoader.Load(folder);
+            return load(folder);
         }
         catch (RuleSetException broken)
         {

@@ -1,0 +1,58 @@
+using Advice.Knowledge;
+
+namespace Advice.Rules.Bench;
+
+/// <summary>How a check came to its rank in a case, or why it is not advised.</summary>
+public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
+{
+    /// <summary>What it would find, what it costs, and where that puts it.</summary>
+    public IEnumerable<string> Of(string id)
+    {
+        var check = catalogue.Checks[id];
+        yield return $"check {id}: {check.Title.Trade}";
+        yield return $"  takes {check.Minutes} min{string.Concat(check.Needs.Select(need => $" + {need.Minutes} {need.Id}"))} = {check.Minutes + check.Needs.Sum(need => need.Minutes)} min";
+        var share = VehicleFit.Share(catalogue.FitsByCheck[id], all.Case.Vehicle);
+        if (share < 1)
+            yield return $"  {Wording.Number(share)} of such vehicles have what it looks at";
+        var left = all.Suspicion.Raised.ToDictionary(suspect => suspect, suspect => suspect.Weight);
+        foreach (var (rank, step) in all.Steps.Index())
+        {
+            if (step.Check.Id == id)
+            {
+                foreach (var line in Found(check, share, left))
+                    yield return line;
+                yield return $"  rank {rank + 1}: {Why.Key(step)}{(rank >= mostSteps ? $"; the case asks for {mostSteps} steps" : "")}";
+                yield break;
+            }
+
+            var had = VehicleFit.Share(catalogue.FitsByCheck[step.Check.Id], all.Case.Vehicle);
+            foreach (var suspect in step.Suspects)
+                left[suspect] *= 1 - (step.Check.Surely(suspect.Instance.Fault.Id) * had);
+        }
+
+        foreach (var line in Found(check, share, left))
+            yield return line;
+        yield return $"  not advised: {Reason(check, share)}";
+    }
+
+    private IEnumerable<string> Found(Check check, double share, Dictionary<Suspects.Suspect, double> left)
+    {
+        foreach (var suspect in all.Suspicion.Raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0))
+        {
+            var surely = check.Surely(suspect.Instance.Fault.Id) * share;
+            yield return $"  {Why.Name(suspect)}: weight {Why.Fixed(suspect.Weight)}, left by the steps before {Why.Fixed(left[suspect])} × surely {Wording.Number(surely)} = {Why.Fixed(left[suspect] * surely)}";
+        }
+    }
+
+    private string Reason(Check check, double share)
+    {
+        var @case = all.Case;
+        return @case.Outcomes.Any(outcome => outcome.Check == check.Id) ? "it was done"
+            : share == 0 ? "this vehicle has not what it looks at"
+            : !all.Suspicion.Raised.Any(suspect => check.Surely(suspect.Instance.Fault.Id) > 0) ? $"it finds no suspect of this case, only {string.Join(", ", check.Detects.Select(detects => detects.Fault).Distinct())}"
+            : check.ReadsCodes && @case.Codes.Count > 0 ? "it reads trouble codes, and the caller gave some"
+            : check.Needs.Any(need => need.Drives) && !all.Steps.Any(step => step.Check.Needs.Any(need => need.Drives)) ? "it needs a drive, which the advice forbids"
+            : @case.Workshop.Minutes is { } minutes ? $"other checks find more in the {minutes} min that there are"
+            : "the steps before it leave nothing for it to find";
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text.RegularExpressions;
+using Advice.Knowledge;
+
+namespace Advice.Rules.Checking.Doubts;
+
+/// <summary>Reasons that say no more than the names of what they connect.</summary>
+internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
+{
+    private static readonly HashSet<string> Particles =
+        [.. "the and its with when then that this are has have can does for from into which while because there too may".Split(' ')];
+
+    /// <summary>Checks the reasons of links, driving advice and services.</summary>
+    public void Check()
+    {
+        foreach (var rule in tables.Rules.Bound)
+        {
+            if (rule.Because.Trade.Length > 0 && Repeats(rule.Because, [.. Named(rule)]))
+                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"the reason of '{rule.Id}' only repeats the names of what it is about; say how the one brings about the other");
+        }
+
+        foreach (var service in tables.Services.Bound.Where(service => Repeats(service.Because, service.Name)))
+            doubts.Add(tables.Services.PlaceOf(service.Id), $"the reason of '{service.Id}' only repeats its name; say what happens without it");
+    }
+
+    private static bool Repeats(Text reason, params Text[] names)
+    {
+        var known = names.SelectMany(name => Words(name.Trade).Concat(Words(name.Plain))).ToHashSet();
+        return known.Count > 0 && Words(reason.Trade).All(known.Contains);
+    }
+
+    // A trouble code says what is wrong, and an implication is one of words: neither has a mechanism to tell.
+    private IEnumerable<Text> Named(Rule rule)
+    {
+        var (fault, symptoms) = rule switch
+        {
+            ShowsRule { Sign.Kind: SignKind.Symptom } shows => (shows.Fault, [shows.Sign.Id]),
+            DrivingRule driving => (driving.Fault, driving.Symptoms),
+            _ => (null, (IReadOnlyList<string>)[]),
+        };
+        if (tables.Faults.TryGet(fault, out var named))
+            yield return named.Name;
+        foreach (var id in symptoms)
+        {
+            if (tables.Symptoms.TryGet(id, out var symptom))
+                yield return symptom.Name;
+        }
+    }
+
+    private static IEnumerable<string> Words(string text) =>
+        Word().Matches(text.ToLowerInvariant()).Select(match => match.Value).Where(word => !Particles.Contains(word)).Select(Stem);
+
+    // Rough, for it is compared with itself only.
+    private static string Stem(string word) => Ending().Replace(word, "");
+
+    [GeneratedRegex(@"[a-z]{3,}")]
+    private static partial Regex Word();
+
+    [GeneratedRegex(@"(?<=[a-z]{3})(ing|ed|es|s|e)$")]
+    private static partial Regex Ending();
+}

@@ -1,0 +1,26 @@
+using System.Text.Json;
+using Advice.Rules.Cases;
+using Advice.Rules.RuleSets;
+using AdviceService.Requests;
+
+namespace AdviceService.Verbs;
+
+/// <summary>Reads the cases beside the rules that a verb works with.</summary>
+internal static class CaseFiles
+{
+    /// <summary>The cases, each read as the service reads a request; every error is printed.</summary>
+    public static CaseSet Read(string folder, RuleBook book)
+    {
+        var reader = new RequestReader(book.Catalogue);
+        var cases = CaseFolder.Read(folder, book.Catalogue, Read);
+        foreach (var error in cases.Errors)
+            Console.Error.WriteLine(error);
+        return cases;
+
+        GivenRequest Read(JsonElement given, DateOnly today)
+        {
+            var request = reader.Read(given, today);
+            return new GivenRequest(request.Value, [.. request.Errors.Select(error => (error.Pointer, error.Detail))]);
+        }
+    }
+}
