@@ -28,6 +28,9 @@ public static class UnitConversion
         ["%"] = ("share", RatioUnit.Percent),
     };
 
+    // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
+    private const double Largest = 1e300;
+
     /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
     public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
 
