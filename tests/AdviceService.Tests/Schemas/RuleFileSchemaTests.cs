@@ -1,0 +1,95 @@
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Advice.Rules.RuleSets;
+using YamlDotNet.Core;
+
+namespace AdviceService.Tests.Schemas;
+
+/// <summary>The schema of rule files and the loader say the same about shapes; only the loader knows which ids there are.</summary>
+public partial class RuleFileSchemaTests
+{
+    private static readonly string Broken = Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Broken");
+
+    /// <summary>Examples that are wrong in their shape, so that an editor marks them.</summary>
+    private static readonly HashSet<string> WrongShapes =
+    [
+        "all-at-once", "bad-code", "bad-id", "driving-without-trigger", "fault-without-source", "limit-without-bound", "limit-without-source", "list-expected",
+        "mapping-expected", "no-sign", "odds-out-of-range", "prior-out-of-range", "prone-without-condition", "service-without-interval",
+        "share-of-one", "two-normal-values", "two-signs", "unknown-driving-advice", "unknown-frequency", "unknown-grade", "unknown-kind",
+        "unknown-member", "unknown-specificity",
+    ];
+
+    /// <summary>YAML that is more, or less, than the data of JSON.</summary>
+    private static readonly HashSet<string> NoJson = ["anchor", "malformed", "member-twice", "tag", "unfinished-merge"];
+
+    public static TheoryData<string> Kinds => [.. FileSchema.RuleText["properties"]!.AsObject().Select(member => member.Key)];
+
+    public static TheoryData<string> Examples => [.. Directory.GetDirectories(Broken).Select(folder => Path.GetFileName(folder)!).Where(name => !NoJson.Contains(name))];
+
+    [Fact]
+    public void Rules_EveryFileOfTheRepository_FitsTheSchemaThatItsFirstLineNames()
+    {
+        foreach (var file in Directory.GetFiles(FileSchema.Folder, "*.yaml", SearchOption.AllDirectories))
+        {
+            var (text, holdsCases) = (File.ReadAllText(file), file.EndsWith(".cases.yaml", StringComparison.Ordinal));
+            Assert.StartsWith($"# yaml-language-server: $schema=../{(holdsCases ? "cases" : "rules")}.schema.json\n", text, StringComparison.Ordinal);
+            Assert.True(FileSchema.Takes(holdsCases ? FileSchema.Cases : FileSchema.Rules, YamlJson.Read(text)), file);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Rules_BrokenExample_IsRefusedWhereItsShapeIsWrong(string name) =>
+        Assert.Equal(!WrongShapes.Contains(name), FileSchema.Takes(FileSchema.Rules, YamlJson.Read(File.ReadAllText(Path.Combine(Broken, name, "topic.yaml")))));
+
+    [Fact]
+    public void Rules_ExampleThatIsNoJson_IsListedRightly() => Assert.All(NoJson, name =>
+    {
+        var text = File.ReadAllText(Path.Combine(Broken, name, "topic.yaml"));
+        Assert.True(text.Contains('&', StringComparison.Ordinal) || text.Contains('!', StringComparison.Ordinal) || Record.Exception(() => YamlJson.Read(text)) is YamlException or InvalidOperationException, name);
+    });
+
+    [Fact]
+    public void Kinds_AreThoseOfTheLoader() =>
+        Assert.Equal(Listed(Assert.Single(Errors("no-such-kind: []\n"), error => error.Contains("unknown kind", StringComparison.Ordinal)), "there are "), Members(FileSchema.RuleText));
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Members_OfAKind_AreThoseThatTheLoaderKnows(string kind)
+    {
+        var errors = Errors($"{kind}: [{{id: a, no-such-member: 1}}]\n").ToList();
+        var entry = FileSchema.RuleText["$defs"]![kind]!.AsObject();
+
+        Assert.Equal(Listed(Assert.Single(errors, error => error.Contains("'no-such-member'", StringComparison.Ordinal)), "it may have "), Members(entry));
+        var missing = errors.Select(error => Missing().Match(error)).Where(match => match.Success).Select(match => match.Groups[1].Value).ToHashSet();
+        var required = entry["required"]!.AsArray().Select(member => member!.GetValue<string>()).Where(member => member != "id").ToHashSet();
+        Assert.Empty(required.Except(missing));
+        // What is asked for in one case of several stands in the conditions of the schema.
+        Assert.All(missing.Except(required), member => Assert.Contains($"\"{member}\"", Conditions(entry), StringComparison.Ordinal));
+    }
+
+    private static string Conditions(JsonObject entry) =>
+        new JsonObject(entry.Where(member => member.Key is "oneOf" or "anyOf" or "allOf").Select(member => KeyValuePair.Create(member.Key, member.Value?.DeepClone()))).ToJsonString();
+
+    private static SortedSet<string> Members(JsonObject schema) => [.. schema["properties"]!.AsObject().Select(member => member.Key)];
+
+    private static SortedSet<string> Listed(string error, string after) =>
+        [.. error[(error.IndexOf(after, StringComparison.Ordinal) + after.Length)..].Split(';')[0].Split(", ")];
+
+    private static IEnumerable<string> Errors(string text)
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        try
+        {
+            File.WriteAllText(Path.Combine(folder.FullName, "topic.yaml"), text);
+            return Assert.Throws<RuleSetException>(() => RuleSetLoader.Load(folder.FullName)).Errors.Select(error => error.ToString());
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [GeneratedRegex(@"'([\w-]+)' is missing")]
+    private static partial Regex Missing();
+}
