@@ -35,7 +35,7 @@ public class RuleFileMutationTests
                 Interlocked.Increment(ref refused);
                 Assert.False(Loads(changed), $"The schema alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}.");
             },
-            iter: 1500);
+            iter: 1000);
         Assert.True(refused > 300 && taken > 100, $"{refused} refused, {taken} taken");
     }
 
