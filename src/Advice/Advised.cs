@@ -15,4 +15,12 @@ namespace Advice;
 /// <param name="Cautions">Cautions that the case calls for, by rule.</param>
 public sealed record Advised(
     Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, int StepsLeftOut,
-    IReadOnlyList<WarnsRule> Cautions);
+    IReadOnlyList<WarnsRule> Cautions)
+{
+    /// <summary>Whether the vehicle may not be driven at all.</summary>
+    public bool ForbidsDriving => Forbid(Case, Driving);
+
+    /// <summary>Whether rules or findings forbid driving.</summary>
+    public static bool Forbid(Case @case, IReadOnlyList<DrivingRule> driving) =>
+        driving is [{ Advice: DrivingAdvice.Stop }, ..] || @case.Outcomes.Any(outcome => outcome.Deficiency == Deficiency.Dangerous);
+}

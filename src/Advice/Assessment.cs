@@ -1,5 +1,4 @@
 using Advice.Evidence;
-using Advice.Knowledge;
 using Advice.Steps;
 using Advice.Suspects;
 
@@ -18,11 +17,8 @@ public sealed class Assessment(IRuleBook rules)
         var evidence = session.Gather();
         var suspicion = _suspecting.Suspect(@case, evidence);
         var driving = session.LimitDriving(suspicion.ByFault);
-        var steps = _steps.Choose(@case, suspicion, mayDrive: !ForbidsDriving(@case, driving));
+        var steps = _steps.Choose(@case, suspicion, mayDrive: !Advised.Forbid(@case, driving));
         var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id)]);
         return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions);
     }
-
-    private static bool ForbidsDriving(Case @case, IReadOnlyList<DrivingRule> driving) =>
-        driving is [{ Advice: DrivingAdvice.Stop }, ..] || @case.Outcomes.Any(outcome => outcome.Deficiency == Deficiency.Dangerous);
 }

@@ -1,18 +1,97 @@
+using System.Text;
 using Advice.Rules.RuleSets;
 
 namespace Advice.Rules.Tests;
 
-/// <summary>Each folder of Broken holds a faulty file beside the shared words, and what the loader must say about it, to the letter.</summary>
+/// <summary>
+/// The texts of the folder Broken hold faulty rule files: a line "### name", the file, and after ">>> " what the loader must say about it
+/// beside the shared words, to the letter.
+/// </summary>
 public class BrokenRuleSetTests
 {
-    public static TheoryData<string> Broken => WrittenRules.Folders("Broken");
+    private const string Name = "### ";
+    private const string Says = ">>> ";
+    private static readonly string Folder = Path.Combine(RepositoryRules.Directory, "..", "tests", "Advice.Rules.Tests", "Broken");
+    private static readonly byte[] Words = File.ReadAllBytes(Path.Combine(Folder, "words.yaml"));
+
+    private static readonly Dictionary<string, List<string>> Lines = Directory.GetFiles(Folder, "*.txt").Order(StringComparer.Ordinal).SelectMany(Faulty)
+        .ToDictionary(one => one.Name, one => one.Lines);
+
+    public static TheoryData<string> All => [.. Lines.Keys];
 
     [Theory]
-    [MemberData(nameof(Broken))]
+    [MemberData(nameof(All))]
     public void Load_FaultyFile_SaysWhatIsWrongWhereAndWhatWouldBeRight(string name)
     {
-        var broken = Assert.Throws<RuleSetException>(() => WrittenRules.Beside("Broken", name, RuleSetLoader.Load));
+        var file = Lines[name].Where(line => !line.StartsWith(Says, StringComparison.Ordinal)).Select(line => line + '\n');
 
-        Assert.Equal(WrittenRules.Lines("Broken", name, "errors.txt"), broken.Errors.Select(error => error.ToString()));
+        Assert.Equal(
+            Lines[name].Where(line => line.StartsWith(Says, StringComparison.Ordinal)).Select(line => line[Says.Length..]),
+            ErrorsOf(("words.yaml", Words), ("topic.yaml", Encoding.UTF8.GetBytes(string.Concat(file)))));
+    }
+
+    /// <summary>Without a faulty file the shared words are sound: the errors above are those of the file.</summary>
+    [Fact]
+    public void Load_SharedWordsAlone_NothingIsWrong() => Assert.Empty(ErrorsOf(("words.yaml", Words)));
+
+    [Fact]
+    public void Load_BytesThatAreNoText_SaysSo() =>
+        Assert.Equal(["topic.yaml(1,1): the file is not UTF-8 text"], ErrorsOf(("words.yaml", Words), ("topic.yaml", [0xff, 0xfe, 0x00])));
+
+    [Fact]
+    public void Load_HugeFile_SaysSo() =>
+        Assert.Equal(
+            ["topic.yaml(1,1): the file is larger than 1024 KiB; split it by topic"],
+            ErrorsOf(("words.yaml", Words), ("topic.yaml", Enumerable.Repeat((byte)'#', (1 << 20) + 1).ToArray())));
+
+    [Theory]
+    [InlineData("topic.yml")]
+    [InlineData("topic.YAML")]
+    public void Load_FileThatWouldBeLeftOut_SaysSo(string name) =>
+        Assert.Equal([$"{name}(1,1): rule files end in .yaml, so this file would not be read"], ErrorsOf(("words.yaml", Words), (name, [])));
+
+    [Fact]
+    public void Load_SeveralFaultyFiles_NamesTheErrorsOfAll() =>
+        Assert.Equal(
+            ["brakes/pads.yaml(1,1): unknown kind of entry 'fault'", "topic.yaml(1,3): tags are not allowed; a rule file is plain data"],
+            ErrorsOf(("words.yaml", Words), ("topic.yaml", "- !a b"u8.ToArray()), ("brakes/pads.yaml", "fault: []"u8.ToArray()))
+                .Select(error => error.Split("; there are")[0]));
+
+    [Theory]
+    [InlineData("notes.txt")]
+    [InlineData("topic.cases.yaml")]
+    public void Load_FolderWithoutRules_SaysSo(string name) =>
+        Assert.EndsWith("(1,1): there are no rule files in this folder", Assert.Single(ErrorsOf((name, []))), StringComparison.Ordinal);
+
+    private static IEnumerable<(string Name, List<string> Lines)> Faulty(string path)
+    {
+        var lines = new List<string>();
+        foreach (var line in File.ReadLines(path))
+        {
+            if (line.StartsWith(Name, StringComparison.Ordinal))
+                yield return ($"{Path.GetFileNameWithoutExtension(path)}: {line[Name.Length..]}", lines = []);
+            else
+                lines.Add(line);
+        }
+    }
+
+    private static IEnumerable<string> ErrorsOf(params (string Path, byte[] Content)[] files)
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        try
+        {
+            foreach (var (path, content) in files)
+            {
+                var full = Path.Combine(folder.FullName, path);
+                Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+                File.WriteAllBytes(full, content);
+            }
+
+            return Record.Exception(() => RuleSetLoader.Load(folder.FullName)) is RuleSetException broken ? [.. broken.Errors.Select(error => error.ToString())] : [];
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 }

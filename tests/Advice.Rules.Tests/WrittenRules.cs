@@ -18,7 +18,7 @@ internal static class WrittenRules
         var folder = Directory.CreateTempSubdirectory("rules-");
         try
         {
-            File.Copy(Path.Combine(Tests, "Broken", "words.yaml"), Path.Combine(folder.FullName, "words.yaml"));
+            File.Copy(Path.Combine(Tests, "Words", "words.yaml"), Path.Combine(folder.FullName, "words.yaml"));
             if (kind is not null && name is not null)
                 File.Copy(Path.Combine(Tests, kind, name, "topic.yaml"), Path.Combine(folder.FullName, "topic.yaml"));
             return read(folder.FullName);

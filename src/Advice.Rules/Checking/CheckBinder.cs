@@ -1,3 +1,4 @@
+using Advice.Findings;
 using Advice.Knowledge;
 
 namespace Advice.Rules.Checking;
@@ -62,11 +63,13 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         }
     }
 
-    private static Measure? Measure(EntryReader check)
+    private Measure? Measure(EntryReader check)
     {
         if (check.Inner("measures", "measure", MeasureMembers) is not { } reader)
             return null;
         var unit = reader.Text("unit");
+        if (unit.Length > 0 && !UnitConversion.Known.Contains(unit))
+            problems.AddNoValue(reader.At("unit"), unit, "unit", UnitConversion.Known);
         var range = reader.Items("plausible").Select(item => reader.Number(item, "a plausible value")).ToList();
         if (range is [{ } least, { } most] && least < most)
             return new Measure(unit, least, most);

@@ -31,6 +31,9 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
         return tests.Count == 0 ? VehicleCondition.Always : new VehicleCondition(tests);
     }
 
+    /// <summary>Whether an entry has no condition, or one that every vehicle meets.</summary>
+    public static bool AsksNothing(EntryReader entry) => entry.Raw("vehicle") is null or MappingNode { Members.Count: 0 };
+
     private static FactTest Range(EntryReader reader, VehicleFact fact)
     {
         var range = reader.Inner(fact.Id, $"range of '{fact.Id}'", RangeMembers);

@@ -64,10 +64,10 @@ internal sealed class EntryReader
     /// <summary>A share above 0, at most 1, that must be there.</summary>
     public double Share(string member)
     {
-        var share = Number(member, 0, 1);
-        if (share == 0 && node[member] is ScalarNode { Plain: true, Value: "0" or "0.0" })
+        var share = Required(member) is null ? null : NumberOrNull(member, 0, 1);
+        if (share == 0)
             Refuse(member, $"'{member}' must be above 0");
-        return share;
+        return share ?? 0;
     }
 
     /// <summary>A whole number that must be there.</summary>
@@ -125,7 +125,7 @@ internal sealed class EntryReader
     {
         null => [],
         ScalarNode { Value.Length: > 0 } one => [one],
-        ListNode list => [.. Items(member).OfType<ScalarNode>()],
+        ListNode => [.. Items(member).Select(item => item as ScalarNode ?? Expected<ScalarNode>(item, "a word or a list of words", member)).OfType<ScalarNode>()],
         var other => Expected<IReadOnlyList<ScalarNode>>(other, "a word or a list of words", member) ?? [],
     };
 
@@ -147,7 +147,7 @@ internal sealed class EntryReader
         {
             null => null,
             MappingNode mapping => new EntryReader(mapping, noun, members, problems),
-            var other => Expected<EntryReader>(other, "a mapping", member),
+            var other => Expected<EntryReader>(other, $"a mapping with {string.Join(", ", members)}", member),
         };
 
     /// <summary>Opens the mappings of a list that must be there and hold something.</summary>
@@ -159,7 +159,7 @@ internal sealed class EntryReader
             if (item is MappingNode mapping)
                 yield return new EntryReader(mapping, noun, members, problems);
             else
-                Expected<EntryReader>(item, $"a mapping (a {noun})", member);
+                Expected<EntryReader>(item, $"a list of mappings with {string.Join(", ", members)}", member);
         }
     }
 

@@ -26,7 +26,7 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         var values = truth ? new Dictionary<string, string> { ["true"] = "yes", ["false"] = "no" } : number ? [] : Values(reader);
         if (number && reader.Has("shares"))
             reader.Refuse("shares", "a number has no shares");
-        return new VehicleFact(id, name, kind, values, number ? new Dictionary<string, double>() : Shares(reader, values));
+        return new VehicleFact(id, name, kind, values, values.Count == 0 ? new Dictionary<string, double>() : Shares(reader, values));
     }
 
     private static Dictionary<string, string> Values(EntryReader reader)
@@ -56,9 +56,10 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         }
 
         sources.Required(reader);
+        var sound = problems.Count;
         foreach (var value in values.Keys)
             shares.Add(value, given.Number(value, 0, 1));
-        if (problems.None && Math.Abs(shares.Values.Sum() - 1) > 0.001)
+        if (problems.Count == sound && Math.Abs(shares.Values.Sum() - 1) > 0.001)
             reader.Refuse("shares", FormattableString.Invariant($"the shares add up to {shares.Values.Sum():0.###}; they must add up to 1"));
         return shares;
     }

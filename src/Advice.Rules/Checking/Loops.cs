@@ -8,26 +8,31 @@ internal static class Loops
         where T : notnull
     {
         var next = edges.ToLookup(edge => edge.From, edge => edge.To);
+        var reached = next.ToDictionary(group => group.Key, group => Reached(group.Key, next));
         var known = new HashSet<T>();
-        foreach (var start in next.Select(group => group.Key))
+        foreach (var start in next.Select(group => group.Key).Where(node => reached[node].Contains(node)))
         {
+            // The rest of this loop would be reported once more for each of its nodes.
             if (known.Contains(start))
                 continue;
-            var reached = new HashSet<T>();
-            var open = new Stack<T>(next[start]);
-            while (open.TryPop(out var node))
-            {
-                if (!reached.Add(node))
-                    continue;
-                foreach (var to in next[node])
-                    open.Push(to);
-            }
-
-            if (!reached.Contains(start))
-                continue;
-            // The rest of this loop would be reported once more for each of its nodes.
-            known.UnionWith(reached);
+            known.UnionWith(reached[start].Where(node => reached.TryGetValue(node, out var back) && back.Contains(start)));
             yield return start;
         }
+    }
+
+    private static HashSet<T> Reached<T>(T start, ILookup<T, T> next)
+        where T : notnull
+    {
+        var reached = new HashSet<T>();
+        var open = new Stack<T>(next[start]);
+        while (open.TryPop(out var node))
+        {
+            if (!reached.Add(node))
+                continue;
+            foreach (var to in next[node])
+                open.Push(to);
+        }
+
+        return reached;
     }
 }

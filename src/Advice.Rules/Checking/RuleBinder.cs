@@ -44,7 +44,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
 
     private ProneRule BindProne(string id, EntryReader reader)
     {
-        if (!reader.Has("vehicle") && !reader.Has("service"))
+        if (ConditionBinder.AsksNothing(reader) && !reader.Has("service"))
             reader.Refuse("id", $"the rule '{id}' needs a 'vehicle' or a 'service' condition; without one it belongs into the prior");
         var odds = reader.Number("odds", 0.05, 20);
         if (odds == 1)
@@ -73,7 +73,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
             reader.Text("onlyIf"), conditions.Read(reader), reader.TextPair("because"), sources.Optional(reader));
         if (!reader.Has("faults") && !reader.Has("checks") && !reader.Has("services"))
             reader.Refuse("id", $"the rule '{id}' names no faults, checks or services");
-        if (!reader.Has("vehicle") || (rule.When.Tests.Count == 0 && problems.None))
+        if (ConditionBinder.AsksNothing(reader))
             reader.Refuse("vehicle", $"the rule '{id}' needs a 'vehicle' condition; without one it excludes nothing");
         return rule;
     }

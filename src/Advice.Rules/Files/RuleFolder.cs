@@ -19,10 +19,13 @@ internal static class RuleFolder
         {
             var name = Path.GetRelativePath(directory, path).Replace(Path.DirectorySeparatorChar, '/');
             // A file that is silently left out could hold a caution.
-            if (name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
-                problems.Add(new Place(name, 1, 1), "rule files end in .yaml, so this file would not be read");
             if (!name.EndsWith(".yaml", StringComparison.Ordinal))
+            {
+                if (Path.GetExtension(name).ToUpperInvariant() is ".YML" or ".YAML")
+                    problems.Add(new Place(name, 1, 1), "rule files end in .yaml, so this file would not be read");
                 continue;
+            }
+
             try
             {
                 files.Add(new RuleFile(name, File.ReadAllBytes(path)));

@@ -39,7 +39,9 @@ internal sealed class YamlReader
         YamlReader? reader = null;
         try
         {
-            reader = new YamlReader(file.Path, Utf8.GetString(file.Content.Span).TrimStart('\uFEFF'), problems);
+            var text = Utf8.GetString(file.Content.Span).TrimStart('\uFEFF');
+            RefuseTabs(file.Path, text);
+            reader = new YamlReader(file.Path, text, problems);
             return reader.Document(start);
         }
         catch (DecoderFallbackException)
@@ -62,6 +64,17 @@ internal sealed class YamlReader
         }
 
         return null;
+    }
+
+    // The parser would name the line above, or the start of the file.
+    private static void RefuseTabs(string file, string text)
+    {
+        foreach (var (line, content) in text.Split('\n').Index())
+        {
+            var indentation = content.Length - content.TrimStart(' ').Length;
+            if (indentation < content.Length && content[indentation] == '\t')
+                throw new RefusedException(new Place(file, line + 1, indentation + 1), "a tab stands in the indentation; use spaces");
+        }
     }
 
     private static Place Of(string file, Mark mark) => new(file, (int)mark.Line, (int)mark.Column);

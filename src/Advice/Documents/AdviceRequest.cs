@@ -1,7 +1,7 @@
 namespace Advice.Documents;
 
 /// <summary>What a caller asks: this vehicle, what its driver notices, what was found.</summary>
-public sealed record AdviceRequest
+public record AdviceRequest
 {
     /// <summary>The day for which ages and dues are reckoned; without it the service's clock.</summary>
     public DateOnly? AsOf { get; init; }

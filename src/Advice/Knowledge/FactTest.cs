@@ -12,6 +12,12 @@ public sealed record FactTest(VehicleFact Fact, IReadOnlyList<string> Words, dou
     /// <summary>Share of all vehicles that pass, for when the fact is not stated; 1/2 for numbers.</summary>
     public double Share { get; } = Fact.Kind == FactKind.Number ? 0.5 : Words.Sum(word => Fact.Shares.GetValueOrDefault(word));
 
+    /// <summary>Whether every vehicle that passes the other test passes this one.</summary>
+    public bool FollowsFrom(FactTest other) => Fact.Id == other.Fact.Id
+        && (Fact.Kind == FactKind.Number
+            ? (AtLeast is null || other.AtLeast >= AtLeast) && (Below is null || other.Below <= Below)
+            : other.Words.All(Words.Contains));
+
     /// <summary>Whether the vehicle passes.</summary>
     public Truth Test(Vehicle vehicle)
     {

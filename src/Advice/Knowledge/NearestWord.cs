@@ -6,7 +6,7 @@ public static class NearestWord
     private const int MostIds = 3;
 
     // Shorter beginnings are shared by chance.
-    private const int ShortestStem = 4;
+    private const int ShortestStem = 3;
 
     /// <summary>The known word that is fewest slips away, ties by ordinal order; null where none is near enough to be meant.</summary>
     /// <param name="word">The word as written.</param>
@@ -27,7 +27,7 @@ public static class NearestWord
         return found;
     }
 
-    /// <summary>Up to three known ids, best first: those that are few slips away, then those that share words with it.</summary>
+    /// <summary>Up to three known ids, best first: the more words they share with it and the fewer slips they are away.</summary>
     /// <param name="id">The id as written, words joined by hyphens.</param>
     /// <param name="known">The right ids.</param>
     public static IReadOnlyList<string> Ids(string id, IEnumerable<string> known)
@@ -37,8 +37,8 @@ public static class NearestWord
         [
             .. known.Select(candidate => (Id: candidate, Slips: SlipsIfFew(id, candidate), Shared: Shared(words, candidate)))
                 .Where(candidate => candidate.Slips is not null || candidate.Shared > 0)
-                .OrderBy(candidate => candidate.Slips ?? int.MaxValue)
-                .ThenByDescending(candidate => candidate.Shared)
+                .OrderByDescending(candidate => candidate.Shared)
+                .ThenBy(candidate => candidate.Slips ?? int.MaxValue)
                 .ThenBy(candidate => candidate.Id.Length)
                 .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)
                 .Take(MostIds)

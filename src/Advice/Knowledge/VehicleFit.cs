@@ -19,6 +19,13 @@ public static class VehicleFit
         return share;
     }
 
+    /// <summary>The same for a vehicle that has what other rules are about, as one with a leaking air spring has air springs.</summary>
+    public static double Share(IEnumerable<FitsRule> fits, IEnumerable<FitsRule> given, Vehicle vehicle)
+    {
+        var known = given.SelectMany(rule => rule.When.Tests).ToList();
+        return Share(fits.Where(rule => !rule.When.Tests.All(test => known.Exists(test.FollowsFrom) && test.Test(vehicle) == Truth.Unknown)), vehicle);
+    }
+
     /// <summary>Completes "Only if …" by the first rule that the known facts leave open; null where they leave none open.</summary>
     public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) => fits.FirstOrDefault(rule => IsOpen(rule, vehicle))?.OnlyIf;
 

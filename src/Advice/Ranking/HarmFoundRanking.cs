@@ -8,7 +8,7 @@ namespace Advice.Ranking;
 /// </summary>
 public static class HarmFoundRanking
 {
-    /// <summary>An urgent cause that an earlier lifted check finds at least this surely is not lifted again.</summary>
+    /// <summary>Half surely: so much is enough for an urgent cause, and for a check beside the surest one.</summary>
     private const double SurelyEnough = 0.5;
 
     /// <summary>Gains up to this end the list, and keys are rounded to it before ties, so that rounding errors order nothing.</summary>
@@ -43,9 +43,8 @@ public static class HarmFoundRanking
     }
 
     /// <summary>
-    /// Greedy order behind the checks that find the urgent causes: for each of these, by weight then index, the option
-    /// that finds it at least half surely and most surely per minute, or else the surest, then the shortest, ties by id; unless a lifted
-    /// one already finds it at least half surely.
+    /// Greedy order in two parts: first among the checks that look for an urgent cause, until each of these is found at least half
+    /// surely or nothing more finds it; then among all. A check looks for a cause if it finds it half as surely as the surest can.
     /// </summary>
     /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
     /// <param name="options">Checks to choose from.</param>
@@ -55,30 +54,29 @@ public static class HarmFoundRanking
     {
         var left = new HarmLeft(weights);
         var candidates = Candidate.From(weights, options);
-        var lifted = new List<Candidate>();
-        foreach (var cause in urgentCauses.Distinct().OrderByDescending(cause => weights[cause]).ThenBy(cause => cause))
+        var lifted = new List<RankedCheck>();
+        while (true)
         {
-            if (lifted.Exists(candidate => candidate.Surely(cause) >= SurelyEnough))
-                continue;
-            var best = candidates.Where(candidate => candidate.Surely(cause) >= SurelyEnough).MaxBy(candidate => Rounded(candidate.Surely(cause) / candidate.Minutes))
-                ?? candidates.OrderByDescending(candidate => candidate.Surely(cause)).ThenBy(candidate => candidate.Minutes).FirstOrDefault();
-            if (best is null || best.Surely(cause) == 0 || lifted.Contains(best))
-                continue;
-            lifted.Add(best);
+            var open = urgentCauses.Where(cause => left[cause] > weights[cause] * SurelyEnough)
+                .Select(cause => (Cause: cause, Surest: candidates.Select(candidate => candidate.Surely(cause)).DefaultIfEmpty().Max())).ToList();
+            var looking = candidates.Where(candidate => open.Exists(
+                one => candidate.Surely(one.Cause) > 0 && candidate.Surely(one.Cause) >= one.Surest * SurelyEnough));
+            if (Best(looking, left) is not { } best)
+                return Continue(lifted, left, candidates, double.PositiveInfinity);
+            candidates.Remove(best);
+            lifted.Add(left.Do(best, lifted: true));
         }
-
-        candidates.RemoveAll(lifted.Contains);
-        return Continue([.. lifted.Select(candidate => left.Do(candidate, lifted: true))], left, candidates, double.PositiveInfinity);
     }
+
+    // MaxBy takes the first of equals, and candidates stand by id.
+    private static Candidate? Best(IEnumerable<Candidate> candidates, HarmLeft left) =>
+        candidates.Where(candidate => left.FoundBy(candidate) > LeastGain).MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
 
     private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)
     {
         while (true)
         {
-            var best = candidates
-                .Where(candidate => candidate.Minutes <= minutes && left.FoundBy(candidate) > LeastGain)
-                .MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
-            if (best is null)
+            if (Best(candidates.Where(candidate => candidate.Minutes <= minutes), left) is not { } best)
                 return ranked;
             candidates.Remove(best);
             minutes -= best.Minutes;

@@ -7,6 +7,9 @@ internal sealed class HarmLeft
 
     public HarmLeft(IReadOnlyList<double> weights) => _left = [.. weights];
 
+    /// <summary>What is left of the harm of a cause.</summary>
+    public double this[int cause] => _left[cause];
+
     /// <summary>Marginal harm that the check would find, in the unit of the weights.</summary>
     public double FoundBy(Candidate candidate)
     {

@@ -23,7 +23,7 @@ public sealed class StepChoice(Catalogue catalogue)
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
             .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
-            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, Share(check, @case))))
+            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
             .Where(option => option.Detections.Count > 0).ToList();
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
@@ -53,15 +53,22 @@ public sealed class StepChoice(Catalogue catalogue)
         return new Step(check, ranked, onlyIf, suspects);
     }
 
-    private double Share(Check check, Case @case) => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle);
-
     // What a check costs where it stands alone: the ranking takes minutes as additive.
     private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
 
-    private static IReadOnlyList<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, double share) =>
-    [
-        .. raised.Select((suspect, i) => new Detection(i, check.Surely(suspect.Instance.Fault.Id) * share)).Where(detection => detection.Surely > 0),
-    ];
+    private List<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, Case @case)
+    {
+        var detections = new List<Detection>();
+        for (var i = 0; i < raised.Count; i++)
+        {
+            var fault = raised[i].Instance.Fault.Id;
+            if (check.Surely(fault) is > 0 and var surely)
+                detections.Add(new Detection(i, surely * VehicleFit.Share(catalogue.FitsByCheck[check.Id], catalogue.FitsByFault[fault], @case.Vehicle)));
+        }
+
+        detections.RemoveAll(detection => detection.Surely == 0);
+        return detections;
+    }
 
     private static bool IsUrgent(Suspect suspect) =>
         suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability

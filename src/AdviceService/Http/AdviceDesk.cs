@@ -11,6 +11,7 @@ namespace AdviceService.Http;
 internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
+    private readonly ExplainWhyNot _whyNot = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
 
     /// <summary>The knowledge as callers read it.</summary>
@@ -27,6 +28,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     {
         var line = _reader.ReadLine(utf8Json, _advice.Today);
         return (line.Id, Answer(line.Request));
+    }
+
+    /// <summary>Answers a why-not question.</summary>
+    public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
+    {
+        var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
+        return new(question.Value is { } asked ? _whyNot.To(asked) : null, question.Errors, question.Status);
     }
 
     private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>

@@ -1,7 +1,9 @@
+using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
 using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
+using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
@@ -10,15 +12,15 @@ internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/v1/advice", AdviseAsync)
-            .WithName("advise").WithTags("advice").WithSummary("Advice on one vehicle")
+        Describe(routes.MapPost("/v1/advice", AdviseAsync))
+            .WithName("advise").WithSummary("Advice on one vehicle")
             .WithDescription("What to inspect first, how, with which cautions and for which reason; whether it may be driven; what to ask next.")
-            .Accepts<AdviceRequest>("application/json")
-            .Produces<AdviceDocument>()
-            .Produces<ProblemDocument>(400, ProblemResult.MediaType)
-            .Produces<ProblemDocument>(413, ProblemResult.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType)
-            .Produces<ProblemDocument>(422, ProblemResult.MediaType);
+            .Accepts<AdviceRequest>("application/json").Produces<AdviceDocument>();
+
+        Describe(routes.MapPost("/v1/why-not", WhyNotAsync))
+            .WithName("whyNot").WithSummary("Why a fault or check did not come up")
+            .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
+            .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
 
         routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
             .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
@@ -28,11 +30,20 @@ internal static class AdviceRoutes
             .Produces<ProblemDocument>(415, ProblemResult.MediaType);
     }
 
-    private static async Task<IResult> AdviseAsync(HttpRequest request, AdviceDesk desk)
-    {
-        var answer = desk.Answer(await RequestBytes.ReadAsync(request));
-        return answer.Value is { } advice
-            ? new JsonResult<AdviceDocument>(advice, Written.As.AdviceDocument)
+    private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
+        .Produces<ProblemDocument>(400, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(413, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(415, ProblemResult.MediaType)
+        .Produces<ProblemDocument>(422, ProblemResult.MediaType);
+
+    private static async Task<IResult> AdviseAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Answer(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
+
+    private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
+        where T : class => answer.Value is { } document
+            ? new JsonResult<T>(document, type)
             : new ProblemResult(ProblemDocument.Of(answer.Status, answer.Errors));
-    }
 }

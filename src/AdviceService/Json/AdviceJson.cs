@@ -1,7 +1,9 @@
 using System.Text.Json.Serialization;
+using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
+using AdviceService.Http;
 using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 
@@ -12,10 +14,12 @@ namespace AdviceService.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     Converters =
     [
-        typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+        typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
     ])]
 [JsonSerializable(typeof(AdviceRequest))]
 [JsonSerializable(typeof(AdviceDocument))]
+[JsonSerializable(typeof(WhyNotQuestion))]
+[JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
 [JsonSerializable(typeof(ProblemLine))]

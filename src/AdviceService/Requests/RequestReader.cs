@@ -42,6 +42,12 @@ public sealed class RequestReader(Catalogue catalogue)
         return new LineResult(id, request);
     }
 
+    /// <summary>Reads a why-not question: the members of a request, and a fault or a check.</summary>
+    /// <param name="utf8Json">The body.</param>
+    /// <param name="today">The day that counts where the request names none.</param>
+    public ReadResult<WhyNotRequest> ReadWhyNot(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
+        RequestBody.Read(utf8Json, new WhyNotPart(catalogue, Part(today)).Read);
+
     private AdviceRequest ReadLine(ObjectReader line, DateOnly today, out JsonElement? id)
     {
         id = line.Take("id") is { } given ? LineIdPart.Read(given) : null;

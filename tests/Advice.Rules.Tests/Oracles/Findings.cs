@@ -3,12 +3,18 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Tests.Oracles;
 
-/// <summary>All that rules conclude about a case, as sorted lines, so that two ways of concluding can be compared.</summary>
+/// <summary>All that rules conclude about a case, as lines, so that two ways of concluding can be compared. A line said twice counts twice.</summary>
 internal sealed class Findings
 {
-    private readonly SortedSet<string> lines = new(StringComparer.Ordinal);
+    private readonly List<string> _lines = [];
 
-    public int Count => lines.Count;
+    public int Count => _lines.Count;
+
+    /// <summary>The lines in the order in which they were concluded.</summary>
+    public string InOrder => string.Join('\n', _lines);
+
+    /// <summary>How many lines there are of each kind.</summary>
+    public IEnumerable<(string Kind, int Lines)> Kinds => _lines.GroupBy(line => line.Split(' ')[0]).Select(kind => (kind.Key, kind.Count()));
 
     public static Findings Of(IRuleBook rules, RandomCase asked)
     {
@@ -19,20 +25,22 @@ internal sealed class Findings
         evidence.Factors.ToList().ForEach(factor => found.Factor(factor.Fault, factor.Rule));
         evidence.Implied.ToList().ForEach(implied => found.Implied(implied.From, implied.Implied, implied.Rule));
         evidence.Normals.ToList().ForEach(normal => found.Normal(normal.Seen, normal.Rule));
-        session.LimitDriving(asked.Suspected).ToList().ForEach(found.Conclusion);
-        session.Caution(asked.Advised).ToList().ForEach(found.Conclusion);
+        session.LimitDriving(asked.Suspected).ToList().ForEach(found.Driving);
+        session.Caution(asked.Advised).ToList().ForEach(found.Warns);
         return found;
     }
 
-    public void Link(SeenSign seen, string fault, double strength, string rule) => lines.Add($"link {seen} {fault} {strength:R} {rule}");
+    public void Link(SeenSign seen, string fault, double strength, string rule) => _lines.Add($"link {seen} {fault} {strength:R} {rule}");
 
-    public void Factor(string fault, ProneRule rule) => lines.Add($"factor {fault} {rule.Id}");
+    public void Factor(string fault, ProneRule rule) => _lines.Add($"factor {fault} {rule.Id}");
 
-    public void Implied(SeenSign from, SeenSign implied, ImpliesRule rule) => lines.Add($"implied {from} {implied} {rule.Id}");
+    public void Implied(SeenSign from, SeenSign implied, ImpliesRule rule) => _lines.Add($"implied {from} {implied} {rule.Id}");
 
-    public void Normal(SeenSign seen, NormalRule rule) => lines.Add($"normal {seen} {rule.Id}");
+    public void Normal(SeenSign seen, NormalRule rule) => _lines.Add($"normal {seen} {rule.Id}");
 
-    public void Conclusion(Rule rule) => lines.Add($"conclusion {rule.Id}");
+    public void Driving(DrivingRule rule) => _lines.Add($"driving {rule.Id}");
 
-    public override string ToString() => string.Join('\n', lines);
+    public void Warns(WarnsRule rule) => _lines.Add($"warns {rule.Id}");
+
+    public override string ToString() => string.Join('\n', _lines.Order(StringComparer.Ordinal));
 }

@@ -32,11 +32,11 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
                 case WarnsRule warns:
                     if (Triggered(warns.Symptoms, warns.Occasions, warns.Fault, warns.Probability, warns.Without, warns.When)
                         && (warns.Checks.Count == 0 || warns.Checks.Any(asked.Advised.Contains)))
-                        _found.Conclusion(warns);
+                        _found.Warns(warns);
                     break;
                 case DrivingRule driving:
                     if (Triggered(driving.Symptoms, driving.Occasions, driving.Fault, driving.Probability, driving.Without, driving.When))
-                        _found.Conclusion(driving);
+                        _found.Driving(driving);
                     break;
             }
         }
@@ -114,13 +114,15 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
             seen.Sign.Present && seen.Sign.Sign == Sign.Symptom(symptom) && Speaks(seen.Sign, i == 0 ? occasions : [], known))).All(there => there)
         && (fault is null || asked.Suspected.GetValueOrDefault(fault) >= probability) && !Excluded(without) && Likely(when);
 
-    /// <summary>Whether the last service that was given passes.</summary>
+    /// <summary>Whether the last service that was given is old in years or in distance, and recent in both, as far as that is asked.</summary>
     public static bool Served(ServiceTest test, Case @case)
     {
         if (!@case.Services.TryGetValue(test.Item, out var done))
             return false;
         double? years = done.On is { } on ? (@case.AsOf.DayNumber - on.DayNumber) / 365.25 : null;
         var km = @case.Vehicle.Number("odometerKm") - done.OdometerKm;
-        return years > test.OlderThanYears || km > test.OlderThanKm || years <= test.WithinYears || km <= test.WithinKm;
+        var old = years > test.OlderThanYears || km > test.OlderThanKm || (test.OlderThanYears is null && test.OlderThanKm is null);
+        var recent = (test.WithinYears is null || years <= test.WithinYears) && (test.WithinKm is null || km <= test.WithinKm);
+        return old && recent;
     }
 }

@@ -8,46 +8,48 @@ namespace Advice.Rules.Tests.Oracles;
 /// <summary>Rule sets made at random, as an author would write them.</summary>
 internal static partial class RandomRules
 {
-    private static readonly Gen<string> Vehicle = Gen.Frequency(
-        (4, Gen.Const("")),
-        (1, SmallWorld.OneOf("drive: [front]", "drive: [rear, all]", "roof: true", "ageYears: {atLeast: 8}", "odometerKm: {below: 90000}", "drive: [front, rear], roof: false")
-            .Select(tests => $", vehicle: {{{tests}}}")));
+    /// <summary>Signs that may imply the later ones, so that nothing implies itself.</summary>
+    private static readonly string[] Ranked = ["P0001", "s1", "s2", "P0002", "s3", "s4"];
 
-    private static readonly Gen<string> Occasions = Gen.Frequency((2, Gen.Const("")), (1, SmallWorld.Occasion.Select(id => $", occasions: [{id}]")));
+    private static readonly Gen<string> Faults = SmallWorld.Fault.List[1, 2].Select(faults => string.Join(", ", faults.Distinct()));
 
-    /// <summary>A sign with what may stand beside it. A rule must not exclude its own symptom.</summary>
-    private static readonly Gen<string> Symptom = Gen.Select(SmallWorld.Symptom, Occasions, SmallWorld.Sometimes(SmallWorld.Symptom), (id, occasions, without) =>
-        $"symptom: {id}{occasions}{(without is null || without == id ? "" : $", without: [{without}]")}");
+    private static readonly Gen<string> Sign = Gen.Frequency((4, RandomConditions.Symptom), (1, SmallWorld.Code.Select(id => $"code: {id}")));
 
-    private static readonly Gen<string> Sign = Gen.Frequency((4, Symptom), (1, SmallWorld.Code.Select(id => $"code: {id}")));
-
-    private static readonly Gen<string> Shows = Gen.Select(SmallWorld.Fault, Sign, SmallWorld.OneOf("rarely", "sometimes", "often", "usually"), Vehicle,
+    private static readonly Gen<string> Shows = Gen.Select(
+        SmallWorld.Fault, Sign, Gen.OneOf("rarely", "sometimes", "often", "usually", "nearly always"), RandomConditions.PerhapsVehicle,
         (fault, sign, often, vehicle) => $"fault: {fault}, {sign}, often: {often}, because: Why., source: judgement{vehicle}");
 
     private static readonly Gen<string> Prone = Gen.Select(
-        SmallWorld.Fault, SmallWorld.OneOf("vehicle: {drive: [rear]}", "vehicle: {ageYears: {atLeast: 6}}", "service: {item: oil, olderThanYears: 3}",
-            "service: {item: oil, withinKm: 20000}", "vehicle: {roof: true}, service: {item: oil, olderThanKm: 50000}"),
-        (fault, condition) => $"faults: [{fault}], {condition}, odds: 2, because: Why., source: judgement");
+        Faults,
+        Gen.OneOf(RandomConditions.Vehicle, RandomConditions.Service, Gen.Select(RandomConditions.Vehicle, RandomConditions.Service, (vehicle, service) => $"{vehicle}, {service}")),
+        Gen.OneOf("0.5", "2", "5"),
+        (faults, condition, odds) => $"faults: [{faults}], {condition}, odds: {odds}, because: Why., source: judgement");
 
-    private static readonly Gen<string> Fits = Gen.Select(SmallWorld.Fault, SmallWorld.OneOf("drive: [rear, all]", "roof: true", "ageYears: {below: 10}"),
-        (fault, tests) => $"faults: [{fault}], vehicle: {{{tests}}}, onlyIf: it is so, because: Why.");
+    private static readonly Gen<string> Fits = Gen.Select(Faults, RandomConditions.Vehicle, Gen.Bool, (faults, vehicle, check) =>
+        $"faults: [{faults}], {(check ? "checks: [k1], " : "")}{vehicle}, onlyIf: it is so, because: Why.");
 
-    /// <summary>Only from a lower to a higher sign, so that nothing implies itself.</summary>
-    private static readonly Gen<string> Implies = Gen.Select(Gen.Int[1, 3], Gen.Int[1, 3], Occasions, Gen.Int[0, 4], Vehicle, (from, further, occasions, kind, vehicle) =>
-        $"{(kind == 0 ? "code: P0001" : $"symptom: s{from}{occasions}")}, implies: s{Math.Min(4, from + further)}, because: Why.{vehicle}");
+    private static readonly Gen<string> Implies = Gen.Int[0, Ranked.Length - 2].SelectMany(from => Gen.Select(
+        Gen.Int[from + 1, Ranked.Length - 1], RandomConditions.Beside(Ranked[from]), RandomConditions.PerhapsVehicle,
+        (to, beside, vehicle) =>
+            $"{(Ranked[from].StartsWith('P') ? $"code: {Ranked[from]}" : $"symptom: {Ranked[from]}{beside}")}, implies: {Ranked[to]}, because: Why.{vehicle}"));
+
+    private static readonly Gen<string> Both = Gen.Select(SmallWorld.Symptom, SmallWorld.Symptom).Where(both => both.Item1 != both.Item2)
+        .SelectMany(both => RandomConditions.Beside(both.Item1, both.Item2).Select(beside => $"symptoms: [{both.Item1}, {both.Item2}]{beside}"));
 
     private static readonly Gen<string> Trigger = Gen.OneOf(
-        Symptom, Gen.Select(SmallWorld.Symptom, SmallWorld.Symptom, Occasions, (a, b, occasions) => a == b ? $"symptom: {a}" : $"symptoms: [{a}, {b}]{occasions}"),
-        Gen.Select(SmallWorld.Fault, SmallWorld.OneOf("0.1", "0.5"), (fault, least) => $"fault: {fault}, probability: {least}"));
+        RandomConditions.Symptom, Both,
+        Gen.Select(SmallWorld.Fault, Gen.OneOf("0.1", "0.5"), (fault, least) => $"fault: {fault}, probability: {least}"));
 
     private static readonly Gen<string> Warns = Gen.Select(
-        Gen.OneOf(Trigger, SmallWorld.OneOf("checks: [k1]", "checks: [k1, k2]")), SmallWorld.OneOf("c1", "c2"), Vehicle,
+        Gen.Frequency((2, Trigger), (1, Gen.OneOf("check: k1", "checks: [k2]", "checks: [k1, k2]"))), Gen.OneOf("c1", "c2"), RandomConditions.PerhapsVehicle,
         (trigger, caution, vehicle) => $"{trigger}, caution: {caution}, because: Why.{vehicle}");
 
-    private static readonly Gen<string> Driving = Gen.Select(Trigger, SmallWorld.OneOf("soon", "stop"), Vehicle,
+    private static readonly Gen<string> Driving = Gen.Select(
+        Trigger, Gen.OneOf("normal", "soon", "workshopOnly", "stop"), RandomConditions.PerhapsVehicle,
         (trigger, advice, vehicle) => $"{trigger}, advice: {advice}, because: Why.{vehicle}");
 
-    private static readonly Gen<string> Normal = Gen.Select(Symptom, Vehicle, (symptom, vehicle) => $"{symptom}, share: 0.5, text: It is normal., source: judgement{vehicle}");
+    private static readonly Gen<string> Normal = Gen.Select(RandomConditions.Symptom, RandomConditions.PerhapsVehicle, Gen.OneOf("0.3", "0.9"), (symptom, vehicle, share) =>
+        $"{symptom}, share: {share}, text: It is normal., source: judgement{vehicle}");
 
     public static Gen<RuleBook> Any { get; } = Gen.Select(
         Gen.Select(Shows.List[3, 12], Prone.List[0, 5], Fits.List[0, 2], Implies.List[0, 4]), Gen.Select(Warns.List[0, 4], Driving.List[0, 4], Normal.List[0, 3]),
@@ -81,10 +83,10 @@ internal static partial class RandomRules
     private static void AppendOneForEachFault(StringBuilder text)
     {
         for (var fault = 1; fault <= 5; fault++)
-            text.Append($"  - {{id: base-{fault}, fault: f{fault}, symptom: s4, occasions: [turning], often: nearly always, because: Why., source: judgement, vehicle: {{ageYears: {{atLeast: 1}}}}}}\n");
+            text.Append($"  - {{id: base-{fault}, fault: f{fault}, symptom: s4, occasions: [turning], often: rarely, because: Why., source: judgement, vehicle: {{ageYears: {{atLeast: 19}}}}}}\n");
     }
 
     /// <summary>Two rules that differ in this alone say the same, which the loader refuses.</summary>
-    [GeneratedRegex("often: [a-z]+, ")]
+    [GeneratedRegex("often: [a-z ]+, ")]
     private static partial Regex HowOften();
 }

@@ -80,7 +80,7 @@ internal sealed class TextbookRules
                     if (warns.Checks.Count > 0)
                         left.Exists().Pattern(typeof(AdvisedFact), "advised").Condition((Expression<Func<AdvisedFact, bool>>)(advised => warns.Checks.Contains(advised.Check)));
                     Noted(asked, notes => notes.Likely(warns.When));
-                    Act(right, notes => notes.Found.Conclusion(warns));
+                    Act(right, notes => notes.Found.Warns(warns));
                 });
                 break;
             case DrivingRule driving:
@@ -88,7 +88,7 @@ internal sealed class TextbookRules
                 {
                     Triggers(left, driving.Symptoms, driving.Occasions, driving.Fault, driving.Probability, driving.Without);
                     Noted(asked, notes => notes.Likely(driving.When));
-                    Act(right, notes => notes.Found.Conclusion(driving));
+                    Act(right, notes => notes.Found.Driving(driving));
                 });
                 break;
         }

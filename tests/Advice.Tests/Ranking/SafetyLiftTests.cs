@@ -25,7 +25,7 @@ public class SafetyLiftTests
             iter: 500);
 
     [Fact]
-    public void GreedyWithLift_UrgentCauses_SureEnoughAndQuickFirstByWeight()
+    public void GreedyWithLift_UrgentCauses_MostHarmPerMinuteFirst()
     {
         var ranked = HarmFoundRanking.GreedyWithLift(Weights, Options, [2, 1]);
         Assert.Equal(["c-brakes-quick", "e-steering", "a-glance"], ranked.Take(3).Select(check => check.Id));
@@ -35,18 +35,26 @@ public class SafetyLiftTests
     }
 
     [Fact]
-    public void GreedyWithLift_NothingSureEnough_TheSurestThenTheShortest()
+    public void GreedyWithLift_FoundWellEnoughByALiftedCheck_LiftsNoSecond()
     {
-        CheckOption[] options = [new("quick", 1, [new(0, 0.2)]), new("long", 20, [new(0, 0.4)]), new("shorter", 15, [new(0, 0.4)])];
-        Assert.Equal("shorter", HarmFoundRanking.GreedyWithLift([1], options, [0])[0].Id);
+        CheckOption[] options = [Options[2] with { Detections = [new(1, 0.8), new(2, 0.5)] }, .. Options[3..]];
+        var ranked = HarmFoundRanking.GreedyWithLift(Weights, options, [1, 2]);
+        Assert.Equal(["c-brakes-quick"], ranked.Where(check => check.Lifted).Select(check => check.Id));
     }
 
     [Fact]
-    public void GreedyWithLift_FoundWellEnoughByALiftedCheck_LiftsNoSecond()
+    public void GreedyWithLift_QuickCheckIsTooUnsure_LiftsTheSurerOne()
     {
-        CheckOption[] options = [Options[1] with { Detections = [new(1, 0.9), new(2, 0.5)] }, .. Options[3..]];
-        var ranked = HarmFoundRanking.GreedyWithLift(Weights, options, [1, 2]);
+        CheckOption[] options = [Options[1], Options[2] with { Detections = [new(1, 0.4)] }];
+        var ranked = HarmFoundRanking.GreedyWithLift(Weights, options, [1]);
         Assert.Equal(["b-brakes"], ranked.Where(check => check.Lifted).Select(check => check.Id));
+    }
+
+    [Fact]
+    public void GreedyWithLift_TwoLookForIt_LiftsTheOneThatFindsMoreBesides()
+    {
+        CheckOption[] options = [new("a-rim", 5, [new(1, 0.9)]), new("b-soap", 12, [new(0, 0.8), new(1, 0.6)])];
+        Assert.Equal(["b-soap"], HarmFoundRanking.GreedyWithLift([3, 0.6], options, [1]).Where(check => check.Lifted).Select(check => check.Id));
     }
 
     [Fact]
@@ -66,9 +74,10 @@ public class SafetyLiftTests
                 var ranked = HarmFoundRanking.GreedyWithLift(choices.Weights, choices.Options, urgent);
                 var lifted = choices.Chosen(ranked.TakeWhile(check => check.Lifted));
                 Assert.All(ranked.Skip(lifted.Length), check => Assert.False(check.Lifted));
-                Assert.All(urgent, cause => Assert.True(
-                    choices.Options.All(option => Choices.Surely(option, cause) <= lifted.Select(done => Choices.Surely(done, cause)).DefaultIfEmpty().Max())
-                    || lifted.Any(done => Choices.Surely(done, cause) >= 0.5)));
+                Assert.All(urgent.Where(cause => choices.Weights[cause] > 0), cause => Assert.True(
+                    1 - lifted.Aggregate(1.0, (missed, done) => missed * (1 - Choices.Surely(done, cause))) >= 0.5 - 1e-9
+                    || choices.Options.Except(lifted).All(option => choices.Weights[cause] * Choices.Surely(option, cause) <= 1e-8)));
+                Assert.All(lifted, done => Assert.Contains(urgent, cause => Choices.Surely(done, cause) > 0));
 
                 // With the harm that the lifted checks leave as weights, plain greedy gives the rest.
                 double[] left =

@@ -30,17 +30,12 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
 
     private void Bound(Dictionary<string, IOpenApiSchema> schemas)
     {
-        Member<AdviceRequest>("complaint").MaxLength = AdvicePart.LongestComplaint;
-        Member<AdviceRequest>("symptoms").MaxItems = AdvicePart.MostSymptoms;
-        Member<AdviceRequest>("troubleCodes").MaxItems = AdvicePart.MostCodes;
-        Member<AdviceRequest>("findings").MaxItems = AdvicePart.MostFindings;
-        Member<AdviceRequest>("services").MaxItems = AdvicePart.MostServices;
-        Range(Member<AdviceRequest>("limit"), 1, 50);
+        BoundRequest(Member<AdviceRequest>);
+        BoundRequest(Member<WhyNotQuestion>);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
         Words(Member<WorkshopDescription>("audience"), WorkshopPart.Audiences);
-        Words(Member<AdviceRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
         Range(Member<VehicleDescription>("modelYear"), VehiclePart.EarliestYear, null);
         Range(Member<EngineDescription>("cylinders"), 1, VehiclePart.MostCylinders);
         Words(Member<VehicleDescription>("body"), _words.Body);
@@ -59,6 +54,17 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         OpenApiSchema Member<T>(string name) => Own(schemas[typeof(T).Name].Properties![name]);
     }
 
+    private void BoundRequest(Func<string, OpenApiSchema> member)
+    {
+        member("complaint").MaxLength = AdvicePart.LongestComplaint;
+        member("symptoms").MaxItems = AdvicePart.MostSymptoms;
+        member("troubleCodes").MaxItems = AdvicePart.MostCodes;
+        member("findings").MaxItems = AdvicePart.MostFindings;
+        member("services").MaxItems = AdvicePart.MostServices;
+        Range(member("limit"), 1, 50);
+        Words(member("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
+    }
+
     /// <summary>Which members go with which.</summary>
     private static void Join(Dictionary<string, IOpenApiSchema> schemas)
     {
@@ -67,6 +73,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             new OpenApiSchema { Required = Names("value", "unit"), Not = Requires("observation") },
             new OpenApiSchema { Required = Names("observation"), Not = new OpenApiSchema { AnyOf = [Requires("value"), Requires("unit")] } },
         ];
+        Own(schemas[nameof(WhyNotQuestion)]).OneOf = [Requires("fault"), Requires("check")];
         Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
     }
 

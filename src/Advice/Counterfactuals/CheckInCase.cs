@@ -1,0 +1,10 @@
+using Advice.Knowledge;
+
+namespace Advice.Counterfactuals;
+
+/// <summary>How a check stands in a case.</summary>
+/// <param name="Check">The check.</param>
+/// <param name="Rank">Its place among all steps, from 1; null where it is no step.</param>
+/// <param name="Conditions">Whether it makes sense on this vehicle, whether it is still to be done, whether it may be done.</param>
+/// <param name="Faults">The faults that it finds, surest first, each in the case.</param>
+public sealed record CheckInCase(Check Check, int? Rank, IReadOnlyList<Condition> Conditions, IReadOnlyList<FaultInCase> Faults);

@@ -1,0 +1,29 @@
+namespace Advice.Documents;
+
+/// <summary>Why something did not come up.</summary>
+public sealed record WhyNotDocument
+{
+    /// <summary>The day for which ages were reckoned.</summary>
+    public required DateOnly AsOf { get; init; }
+
+    /// <summary>Version of the program.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>The rule set that was used.</summary>
+    public required RuleSetStamp RuleSet { get; init; }
+
+    /// <summary>The answer in a few plain sentences.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>How the request was understood.</summary>
+    public required UnderstoodDocument Understood { get; init; }
+
+    /// <summary>Place of the check among all steps, from 1; null where it is no step or a fault is asked for.</summary>
+    public int? StepRank { get; init; }
+
+    /// <summary>Conditions of the check; empty where a fault is asked for.</summary>
+    public required IReadOnlyList<ConditionDocument> Conditions { get; init; }
+
+    /// <summary>The fault, or the faults that the check finds surest.</summary>
+    public required IReadOnlyList<WhyNotFault> Faults { get; init; }
+}

@@ -1,0 +1,13 @@
+namespace Advice.Documents;
+
+/// <summary>How a fault stands in a case.</summary>
+/// <param name="Fault">Id of the fault.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Rank">Its place among all suspects, from 1; null where the case does not raise it.</param>
+/// <param name="Probability">Its probability, to 4 decimals; null where the case does not raise it.</param>
+/// <param name="Conditions">What would speak for it.</param>
+/// <param name="Change">The smallest change that would bring it among the first three suspects; null where it is there or none was found.</param>
+/// <param name="LookAt">The quickest checks that would find it.</param>
+public sealed record WhyNotFault(
+    string Fault, string Name, int? Rank, double? Probability, IReadOnlyList<ConditionDocument> Conditions, ChangeDocument? Change,
+    IReadOnlyList<LookAtDocument> LookAt);
