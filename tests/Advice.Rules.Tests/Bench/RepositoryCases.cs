@@ -1,3 +1,4 @@
+using Advice.Rules.Tests.Cases;
 using Advice.Rules.Cases;
 
 namespace Advice.Rules.Tests.Bench;
