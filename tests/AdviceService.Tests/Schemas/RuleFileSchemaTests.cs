@@ -10,6 +10,35 @@ public partial class RuleFileSchemaTests
     /// <summary>Faulty files whose shape is right: what is wrong with them only shows beside other entries, or by comparing values.</summary>
     private static readonly HashSet<string> RightShapes =
     [
+        "faults-and-checks: a fault that nothing shows or finds",
+        "faults-and-checks: a plausible range upside down",
+        "faults-and-checks: a value that stands twice",
+        "faults-and-checks: a fault that a check finds by a value it lacks",
+        "faults-and-checks: a limit in another unit",
+        "faults-and-checks: a limit upside down",
+        "faults-and-checks: a limit of what is observed",
+        "faults-and-checks: a duty that no fact knows",
+        "rules: an unknown fault",
+        "rules: an unknown symptom",
+        "rules: an unknown occasion",
+        "rules: an unknown source",
+        "rules: an unknown caution",
+        "rules: a rule that excludes what it asks for",
+        "rules: the same link twice",
+        "rules: an unknown vehicle fact",
+        "rules: every word of a vehicle fact",
+        "rules: a word where a range belongs",
+        "rules: a range that holds nothing",
+        "rules: signs that imply each other, twice",
+        "vocabulary: an id that is taken",
+        "vocabulary: an id that a rule of another kind has",
+        "vocabulary: an occasion within itself",
+        "vocabulary: a jurisdiction within itself",
+        "vocabulary: a set-up that includes itself",
+        "vocabulary: points of ageing that do not ascend",
+        "vocabulary: a phrase of two symptoms",
+        "vocabulary: shares that do not add up",
+        "vocabulary: shares of other values",
     ];
 
     public static TheoryData<string> Kinds => [.. FileSchema.RuleText["properties"]!.AsObject().Select(member => member.Key)];
