@@ -3,8 +3,8 @@ using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
+using AdviceService.Fleet;
 using AdviceService.Http;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 
 namespace AdviceService.Json;
@@ -22,6 +22,7 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
+[JsonSerializable(typeof(TriageLine))]
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
