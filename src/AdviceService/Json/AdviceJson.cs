@@ -4,6 +4,7 @@ using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
 using AdviceService.Fleet;
+using AdviceService.Fleet.Scoring;
 using AdviceService.Http;
 using AdviceService.Http.Problems;
 
@@ -25,6 +26,7 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(TriageLine))]
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
+[JsonSerializable(typeof(ScoreJob))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]
