@@ -4,6 +4,7 @@ using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
 using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Http;
 using AdviceService.Http.Problems;
@@ -27,6 +28,8 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
 [JsonSerializable(typeof(ScoreJob))]
+[JsonSerializable(typeof(QueueJob))]
+[JsonSerializable(typeof(Chunk))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using AdviceService.Fleet;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Terminal;
@@ -15,7 +14,7 @@ internal static class ScoreVerb
         var output = new Argument<string>("OUT") { Description = "Where the replies go: .ndjson, .csv or .parquet; - is standard output", DefaultValueFactory = _ => ScoreOptions.Pipe };
         var csv = new Option<bool>("--csv") { Description = "The input is a table, whatever it is called" };
         var format = new Option<ScoreFormat?>("--format") { Description = "Form of the replies, whatever the output is called" };
-        var detail = new Option<LineDetail>("--detail") { Description = "How much is answered", DefaultValueFactory = _ => LineDetail.Triage };
+        var (detail, asOf) = (FleetOptions.Detail(), FleetOptions.AsOf());
         var shard = new Option<Shard>("--shard")
         {
             Description = "Part I of N of the lines, as I/N with I from 0; /N takes I from JOB_COMPLETION_INDEX",
@@ -27,17 +26,6 @@ internal static class ScoreVerb
                 return Shard.All;
             },
             DefaultValueFactory = _ => Shard.All,
-        };
-        var asOf = new Option<DateOnly?>("--as-of")
-        {
-            Description = "The day that counts where a line names none, as 2026-03-01; without it today",
-            CustomParser = given =>
-            {
-                if (DateOnly.TryParseExact(given.Tokens.Single().Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
-                    return day;
-                given.AddError("--as-of is a day such as 2026-03-01.");
-                return null;
-            },
         };
         var atOnce = new Option<int>("--cores") { Description = "How many lines are worked on at once", DefaultValueFactory = _ => Environment.ProcessorCount };
         atOnce.Validators.Add(given =>
@@ -52,7 +40,7 @@ internal static class ScoreVerb
             var (source, target) = (parsed.GetValue(input)!, parsed.GetValue(output)!);
             return ScoreAsync(
                 new ScoreOptions(
-                    source, parsed.GetValue(csv) || HasEnding(source, ".csv"), target, parsed.GetValue(format) ?? FormatOf(target),
+                    source, parsed.GetValue(csv) || FleetOptions.IsTable(source), target, parsed.GetValue(format) ?? FleetOptions.FormatOf(target),
                     parsed.GetValue(detail), parsed.GetValue(shard)!, parsed.GetValue(asOf), parsed.GetValue(atOnce)),
                 parsed.GetValue(page), parsed.GetValue(rules)!, cancel);
         });
@@ -89,11 +77,6 @@ internal static class ScoreVerb
         : options.Format == ScoreFormat.Parquet && options.Output == ScoreOptions.Pipe ? "Parquet cannot be written to a pipe: name a file."
         : options.Input == options.Output && options.Input != ScoreOptions.Pipe ? "The output would overwrite the input."
         : null;
-
-    private static ScoreFormat FormatOf(string path) =>
-        HasEnding(path, ".csv") ? ScoreFormat.Csv : HasEnding(path, ".parquet") ? ScoreFormat.Parquet : ScoreFormat.Ndjson;
-
-    private static bool HasEnding(string path, string ending) => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase);
 
     private static int Fail(string why)
     {

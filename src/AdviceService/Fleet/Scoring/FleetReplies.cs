@@ -1,4 +1,3 @@
-using System.IO.Pipelines;
 using System.Runtime.CompilerServices;
 using System.Threading.Tasks.Dataflow;
 using Advice.Evidence;
@@ -12,8 +11,6 @@ namespace AdviceService.Fleet.Scoring;
 /// <param name="progress">Is told how far it has come.</param>
 internal sealed class FleetReplies(IRuleBook rules, ScoreOptions options, Action<ScoreProgress> progress)
 {
-    private const int ReadAtOnce = 64 * 1024;
-
     /// <summary>The replies as UTF-8 JSON.</summary>
     /// <param name="input">The fleet.</param>
     /// <param name="done">How many of them there are already.</param>
@@ -44,7 +41,7 @@ internal sealed class FleetReplies(IRuleBook rules, ScoreOptions options, Action
     {
         try
         {
-            await foreach (var line in Lines(input, cancel).Where(options.Shard.Has).Skip(checked((int)done)))
+            await foreach (var line in FleetLines.Of(input, options.InputIsCsv, cancel).Where(options.Shard.Has).Skip(checked((int)done)))
                 await working.SendAsync(line, cancel);
         }
         finally
@@ -52,10 +49,6 @@ internal sealed class FleetReplies(IRuleBook rules, ScoreOptions options, Action
             working.Complete();
         }
     }
-
-    private IAsyncEnumerable<NumberedLine> Lines(Stream input, CancellationToken cancel) => options.InputIsCsv
-        ? CsvLines.ReadAsync(input, cancel)
-        : NdjsonLines.ReadAsync(PipeReader.Create(input, new StreamPipeReaderOptions(bufferSize: ReadAtOnce, leaveOpen: true)), cancel);
 
     private static void Report(Exception fault) => Console.Error.WriteLine($"{fault.GetType().Name} while answering a line: {fault.StackTrace}");
 }

@@ -26,11 +26,11 @@ internal sealed class PartFile : IDisposable
     /// <exception cref="ScoreException">The earlier run was another job.</exception>
     public static PartFile Open(string output, ScoreJob jobToday, bool givenAsOf, out ScoreJob job)
     {
-        var (jobPath, repliesPath) = (output + ".job", output + ".part");
+        var jobPath = output + ".job";
         job = jobToday;
         if (job.Input is null || !File.Exists(jobPath))
         {
-            File.Delete(repliesPath);
+            File.Delete(output + ".part");
             File.WriteAllText(jobPath, JsonSerializer.Serialize(job, Written.As.ScoreJob));
         }
         else
@@ -41,11 +41,18 @@ internal sealed class PartFile : IDisposable
                 throw new ScoreException($"{jobPath}: a run that did not end was asked for something else ({Differences(job, earlier)}). Ask for the same, or delete that file to start anew.");
         }
 
-        var replies = new FileStream(repliesPath, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read, 64 * 1024);
+        var replies = Replies(output);
         var (count, end) = WholeLines(replies);
         replies.SetLength(end);
         replies.Position = end;
         return new PartFile(jobPath, replies, count);
+    }
+
+    /// <summary>Opens a new one, whatever there was.</summary>
+    public static PartFile Anew(string output)
+    {
+        File.Delete(output + ".part");
+        return new PartFile(output + ".job", Replies(output), 0);
     }
 
     /// <summary>Keeps a reply.</summary>
@@ -89,6 +96,8 @@ internal sealed class PartFile : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => _replies.Dispose();
+
+    private static FileStream Replies(string output) => new(output + ".part", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read, 64 * 1024);
 
     private static (long Count, long End) WholeLines(FileStream replies)
     {
