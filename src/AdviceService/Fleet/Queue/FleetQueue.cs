@@ -88,7 +88,9 @@ internal sealed class FleetQueue : IAsyncDisposable
     private async Task PublishAsync(string subject, string? messageId, byte[] message, CancellationToken cancel)
     {
         var acknowledged = await _jetStream.PublishAsync(subject, message, opts: new NatsJSPubOpts { MsgId = messageId, RetryAttempts = 30, RetryWaitBetweenAttempts = TimeSpan.FromSeconds(1) }, cancellationToken: cancel);
-        acknowledged.EnsureSuccess();
+        // A duplicate is what a second try makes of a first that went well.
+        if (!acknowledged.Duplicate)
+            acknowledged.EnsureSuccess();
     }
 
     private async Task<byte[]?> LastAsync(string subject, CancellationToken cancel)
