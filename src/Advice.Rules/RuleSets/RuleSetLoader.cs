@@ -26,7 +26,7 @@ public static class RuleSetLoader
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
             problems.Add(new Place(directory, 1, 1), "there are no rule files in this folder");
-        var nodes = files.Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>().ToList();
+        var nodes = ParsedFiles.Of(files, problems);
         var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
         return catalogue is null || !problems.None
             ? throw new RuleSetException(problems.InOrder)

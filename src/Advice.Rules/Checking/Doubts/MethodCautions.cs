@@ -30,8 +30,18 @@ internal sealed partial class MethodCautions(Tables tables, Problems doubts)
     }
 
     // "Never start the engine" starts none.
-    private static bool Says(string clause, string phrase) =>
-        Regex.Match(clause, $@"\b{Regex.Escape(phrase)}\b") is { Success: true } match && !Denials().IsMatch(clause[..match.Index]);
+    private static bool Says(string clause, string phrase)
+    {
+        for (var at = clause.IndexOf(phrase, StringComparison.Ordinal); at >= 0; at = clause.IndexOf(phrase, at + 1, StringComparison.Ordinal))
+        {
+            if (!IsInWord(clause, at - 1) && !IsInWord(clause, at + phrase.Length))
+                return !Denials().IsMatch(clause[..at]);
+        }
+
+        return false;
+    }
+
+    private static bool IsInWord(string text, int at) => at >= 0 && at < text.Length && char.IsLetterOrDigit(text[at]);
 
     private static bool Arranges(Check check, SetUp setUp) =>
         check.Needs.Any(need => need.Id == setUp.Id || (setUp.Raises && need.Raises) || (setUp.Drives && need.Drives))
