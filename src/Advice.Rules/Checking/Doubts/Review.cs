@@ -17,16 +17,15 @@ internal static class Review
             doubts => new OwnExceptions(tables, doubts).Check(),
             doubts => new UnusedWords(tables, doubts).Check(),
         ];
+        var found = new Problems[reviews.Length];
+        Parallel.For(0, reviews.Length, i =>
+        {
+            found[i] = new Problems();
+            reviews[i](found[i]);
+        });
         var all = new Problems();
-        foreach (var found in reviews.AsParallel().AsOrdered().Select(Found).ToList())
-            all.Add(found);
+        foreach (var doubts in found)
+            all.Add(doubts);
         return all.InOrder;
-    }
-
-    private static Problems Found(Action<Problems> review)
-    {
-        var doubts = new Problems();
-        review(doubts);
-        return doubts;
     }
 }
