@@ -24,7 +24,7 @@ internal static class RulesVerb
         if (RuleFolder.Review(folder) is not { } reviewed)
             return 1;
         foreach (var warning in reviewed.Warnings)
-            Console.WriteLine($"{warning} [warning]");
+            Console.WriteLine(warning);
         var catalogue = reviewed.Book.Catalogue;
         Console.WriteLine(
             $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error, {reviewed.Warnings.Count} warnings.");

@@ -26,7 +26,7 @@ internal sealed partial class MethodCautions(Tables tables, Problems doubts)
     private void Doubt(Check check, List<string> clauses, IReadOnlyList<string> words, string calledFor)
     {
         if (words.FirstOrDefault(phrase => clauses.Exists(clause => Says(clause, phrase.ToLowerInvariant()))) is { } said)
-            doubts.Add(tables.Checks.PlaceOf(check.Id), $"the method of '{check.Id}' says \"{said}\", which calls for {calledFor}");
+            doubts.Add(WarningCode.MissingCaution, tables.Checks.PlaceOf(check.Id), $"the method of '{check.Id}' says \"{said}\", which calls for {calledFor}");
     }
 
     // "Never start the engine" starts none.
