@@ -3,6 +3,7 @@ using Advice.Rules.RuleSets;
 using AdviceService.Http.Batch;
 using AdviceService.Http.OpenApi;
 using AdviceService.Http.Problems;
+using AdviceService.Mcp;
 using Serilog;
 
 namespace AdviceService.Http;
@@ -36,6 +37,7 @@ internal static class AdviceApp
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();
+        builder.Services.AddAdviceTools();
 
         var app = builder.Build();
         app.UseResponseCompression();
@@ -51,11 +53,13 @@ internal static class AdviceApp
             });
             return next(http);
         });
+        app.UseLoopbackGuard();
         app.UseAdviceDocumentation();
         AdviceRoutes.Map(app);
         BatchRoute.Map(app);
         CatalogueRoutes.Map(app);
         HealthRoutes.Map(app);
+        app.UseAdviceTools();
         HomePage.Map(app);
         app.Lifetime.ApplicationStarted.Register(() => Greeting.Print(app.Urls));
         return app;

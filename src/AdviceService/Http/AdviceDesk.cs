@@ -13,11 +13,20 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
 
+    private readonly Lazy<CatalogueSearch> _search = new(() => new(new Entries(rules.Catalogue, rules.Revision)));
+
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
 
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;
+
+    /// <summary>Finds entries of the catalogue by words.</summary>
+    public ReadResult<CatalogueSearchResult> Search(ReadOnlyMemory<byte> utf8Json)
+    {
+        var query = RequestReader.ReadSearch(utf8Json);
+        return new(query.Value is { } asked ? _search.Value.Find(asked) : null, query.Errors, query.Status);
+    }
 
     /// <summary>Answers a request.</summary>
     public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);

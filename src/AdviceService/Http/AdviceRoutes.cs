@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
+using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
@@ -20,6 +21,11 @@ internal static class AdviceRoutes
             .WithName("whyNot").WithSummary("Why a fault or check did not come up")
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
+
+        Describe(routes.MapPost("/v1/catalogue/search", SearchAsync)).WithTags("knowledge")
+            .WithName("searchCatalogue").WithSummary("Entries of the catalogue by words")
+            .WithDescription("Finds the ids of systems, symptoms, faults, checks and cautions, best first.")
+            .Accepts<CatalogueQuery>("application/json").Produces<CatalogueSearchResult>();
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
@@ -33,6 +39,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static async Task<IResult> SearchAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Search(await RequestBytes.ReadAsync(request)), Written.As.CatalogueSearchResult);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

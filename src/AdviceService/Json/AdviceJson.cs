@@ -37,4 +37,6 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(IReadOnlyList<CautionEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<RuleEntry>))]
 [JsonSerializable(typeof(RuleSetDocument))]
+[JsonSerializable(typeof(CatalogueQuery))]
+[JsonSerializable(typeof(CatalogueSearchResult))]
 internal sealed partial class AdviceJson : JsonSerializerContext;
