@@ -2,18 +2,20 @@ using Advice.Answers;
 using Advice.Documents;
 using Advice.Due;
 using Advice.Evidence;
+using Advice.Inspections;
 using Advice.Intake;
 using Advice.Questions;
 using Advice.Symptoms;
 
 namespace Advice;
 
-/// <summary>The way of a request: case, assessment, questions, dues, document.</summary>
+/// <summary>The way of a request: case, assessment, questions, dues, document. Every request was checked for shape, ranges and ids.</summary>
 public sealed class GiveAdvice
 {
     private readonly TimeProvider _clock;
     private readonly CaseReader _cases;
     private readonly Assessment _assessment;
+    private readonly InspectionAssessment _inspection;
     private readonly QuestionChoice _questions;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
@@ -28,6 +30,7 @@ public sealed class GiveAdvice
         _clock = clock;
         _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values));
         _assessment = new(rules);
+        _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         _writer = new(catalogue, rules.Revision);
@@ -36,11 +39,37 @@ public sealed class GiveAdvice
     /// <summary>The day that counts where a request names none.</summary>
     public DateOnly Today => DateOnly.FromDateTime(_clock.GetUtcNow().Date);
 
-    /// <summary>Advises on a request whose shape, ranges and ids were checked.</summary>
+    /// <summary>Advises on a request.</summary>
     public AdviceDocument To(AdviceRequest request)
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case));
+        var due = _due.Of(reading.Case).Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon);
+        return _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+    }
+
+    /// <summary>The whole inspection of the vehicle, in order of work, with all service items that are not for later.</summary>
+    public AdviceDocument Inspect(AdviceRequest request)
+    {
+        var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
+        var advised = _inspection.Of(reading.Case);
+        var due = _due.Of(reading.Case).Where(item => item.Status != DueStatus.Later);
+        var document = _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+        return document with { Summary = InspectionSummary.Write(document) };
+    }
+
+    /// <summary>What the findings of a request mean.</summary>
+    public JudgementsAnswer Judge(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return new JudgementsAnswer(reading.Case.AsOf, AdviceWriter.Program, _writer.RuleSet, reading.Judgements);
+    }
+
+    /// <summary>How the service items of the vehicle stand.</summary>
+    public DueAnswer Reckon(AdviceRequest request)
+    {
+        var @case = _cases.Read(request, Today).Case;
+        return new DueAnswer(
+            @case.AsOf, AdviceWriter.Program, _writer.RuleSet, [.. _due.Of(@case).Select(item => DueWriter.Write(item, @case.Workshop.Reader))]);
     }
 }

@@ -17,7 +17,9 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     public static string Program { get; } =
         typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+    /// <summary>The rule set that is used.</summary>
+    public RuleSetStamp RuleSet { get; } = new(revision, catalogue.Rules.Count);
+
     private readonly UnderstoodWriter _understood = new(catalogue);
     private readonly StepWriter _steps = new(catalogue);
     private readonly CautionWriter _cautions = new(catalogue);
@@ -26,7 +28,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     /// <param name="reading">How the request was read.</param>
     /// <param name="advised">What was concluded.</param>
     /// <param name="questions">What to ask next, most useful first.</param>
-    /// <param name="due">How the service items stand.</param>
+    /// <param name="due">The service items to name.</param>
     public AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> due)
     {
         var audience = advised.Case.Workshop.Reader;
@@ -35,17 +37,18 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
         {
             AsOf = advised.Case.AsOf,
             Program = Program,
-            RuleSet = _ruleSet,
+            RuleSet = RuleSet,
             Summary = SummaryWriter.Write(advised, driving.Advice, reading.NotUnderstood.Count > 0),
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
+            LeftOut = advised.LeftOut,
             Suspects = SuspectWriter.Write(advised),
             Cautions = _cautions.Write(advised),
             OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),
             Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
             Judgements = reading.Judgements,
-            Due = [.. due.Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon).Select(item => DueWriter.Write(item, audience))],
+            Due = [.. due.Select(item => DueWriter.Write(item, audience))],
             Appointment = WorkWriter.Appointment(advised, driving.Advice),
             Normal =
             [

@@ -29,6 +29,9 @@ public sealed record JudgementDocument
     /// <summary>Source of the limit.</summary>
     public string? Source { get; init; }
 
+    /// <summary>What to do about it; null when it was not judged.</summary>
+    public string? Action { get; init; }
+
     /// <summary>Why it was not judged, or what to bear in mind.</summary>
     public string? Note { get; init; }
 }

@@ -51,9 +51,13 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     private static ServiceDone Last(IEnumerable<ServiceReport> reports)
     {
-        var done = reports.Select(report => new ServiceDone(report.On, UnitConversion.Convert(report.Odometer, "km")));
-        return done.OrderByDescending(one => one.On).ThenByDescending(one => one.OdometerKm).First();
+        var done = reports.Select(report => new ServiceDone(report.On, UnitConversion.Convert(report.Odometer, "km"), Given(report.Interval)))
+            .OrderByDescending(one => one.On).ThenByDescending(one => one.OdometerKm).ToList();
+        return done[0] with { MakersInterval = done.Select(one => one.MakersInterval).FirstOrDefault(interval => interval is not null) };
     }
+
+    private static Interval? Given(SuppliedInterval? interval) =>
+        interval is null ? null : Interval.Given(UnitConversion.Convert(interval.Distance, "km"), interval.Years);
 
     private static Workshop Place(WorkshopDescription? described)
     {

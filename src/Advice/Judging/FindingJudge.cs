@@ -33,6 +33,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Judged = true,
             Deficiency = deficiency,
             Limit = observation.Text,
+            Action = ActionWords.For(deficiency),
             Source = check.Id,
         };
         return new Judged(judgement, new Outcome(check.Id, finding.Position, observation.Normal ? null : value, deficiency));
@@ -40,8 +41,8 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 
     private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
     {
-        var verdicts = limits.For(check, finding, vehicle, jurisdiction)
-            .Select(limit => LimitVerdict.Of(limit, value, finding.Unit!)).ToList();
+        var verdicts = TradeBesideLaw(
+            [.. limits.For(check, finding, vehicle, jurisdiction).Select(limit => LimitVerdict.Of(limit, value, finding.Unit!))]);
         if (verdicts.Count == 0)
             return new Judged(NotJudged(check, finding), null);
 
@@ -58,9 +59,18 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Margin = Math.Round(decisive.Margin, 4),
             Unit = decisive.Limit.Unit,
             Source = decisive.Limit.Source.ToString(),
+            Action = ActionWords.For(decisive.Deficiency),
         };
         var beyond = decisive.Deficiency >= Deficiency.Minor;
         return new Judged(judgement, new Outcome(check.Id, finding.Position, beyond ? Sign.BeyondLimit : null, decisive.Deficiency));
+    }
+
+    /// <summary>Where the law has a limit and it is met, advice of the trade alone makes no more than a minor deficiency.</summary>
+    private static IReadOnlyList<LimitVerdict> TradeBesideLaw(IReadOnlyList<LimitVerdict> verdicts)
+    {
+        var legal = verdicts.Where(verdict => verdict.Limit.Jurisdiction is not null).ToList();
+        return legal.Count == 0 || legal.Exists(verdict => verdict.Deficiency > Deficiency.None) ? verdicts
+            : [.. verdicts.Select(verdict => verdict.Deficiency > Deficiency.Minor ? verdict with { Deficiency = Deficiency.Minor } : verdict)];
     }
 
     private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()

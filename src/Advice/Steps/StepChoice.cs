@@ -7,9 +7,6 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.05;
-    private const double UrgentRaise = 3;
-
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
@@ -25,10 +22,10 @@ public sealed class StepChoice(Catalogue catalogue)
             .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
             .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
             .Where(option => option.Detections.Count > 0).ToList();
-        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => raised[i].IsUrgent)]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
-        return new ChosenSteps(steps, affordable.Count - steps.Count);
+        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Except(steps.Select(step => step.Check.Id))]);
     }
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
@@ -69,8 +66,4 @@ public sealed class StepChoice(Catalogue catalogue)
         detections.RemoveAll(detection => detection.Surely == 0);
         return detections;
     }
-
-    private static bool IsUrgent(Suspect suspect) =>
-        suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability
-        && suspect.Probability >= UrgentRaise * suspect.Instance.Prior;
 }

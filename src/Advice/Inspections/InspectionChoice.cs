@@ -1,0 +1,103 @@
+using Advice.Knowledge;
+using Advice.Ranking;
+using Advice.Steps;
+using Advice.Suspects;
+
+namespace Advice.Inspections;
+
+/// <summary>Which checks make up the inspection of a vehicle: every one that applies to it, or the most useful within the minutes.</summary>
+internal sealed class InspectionChoice(Catalogue catalogue)
+{
+    private readonly SharedSetUps _setUps = new(catalogue.SetUps);
+    private readonly Check[] _checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
+
+    /// <summary>The steps in order of work.</summary>
+    /// <param name="case">The case.</param>
+    /// <param name="faults">Every fault that the vehicle can have.</param>
+    /// <param name="raised">What the case itself raised.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    public ChosenSteps Choose(Case @case, IReadOnlyList<Suspect> faults, IReadOnlyList<Suspect> raised, bool mayDrive)
+    {
+        var indices = faults.Index().ToDictionary(one => one.Item.Instance.Fault.Id, one => one.Index);
+        var options = Options(@case, indices, mayDrive);
+        var weights = faults.Select(suspect => suspect.Probability * suspect.Instance.Fault.Consequence.Harm).ToArray();
+        var chosen = Within(@case, options, weights, raised, indices).Take(@case.MostSteps).ToList();
+        var byId = options.ToDictionary(option => option.Check.Id);
+        var steps = chosen.ToDictionary(one => one.Id, one => Step(byId[one.Id].Check, one, @case, faults, indices));
+        var walked = OrderOfWork.Plan([.. chosen.Select(one => steps[one.Id].Work)]).SelectMany(visit => visit.Checks);
+        return new ChosenSteps(
+            [.. walked.Select(id => steps[id])],
+            [.. options.Select(option => option.Check.Id).Where(id => !steps.ContainsKey(id))]);
+    }
+
+    /// <summary>The checks that apply and were not done, by id: nothing that the vehicle lacks, nothing that looks only for faults it cannot have.</summary>
+    public IReadOnlyList<InspectionOption> Options(Case @case, IReadOnlyDictionary<string, int> faults, bool mayDrive)
+    {
+        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
+        return
+        [
+            .. _checks.Where(check => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
+                    && (mayDrive || !check.Needs.Any(need => need.Drives))
+                    && (check.Detects.Count == 0 || check.Detects.Any(detects => faults.ContainsKey(detects.Fault)))
+                    && VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle) > 0)
+                .Select(check => new InspectionOption(check, _setUps.Of(check), new Candidate(check.Id, check.Minutes, Detections(check, faults, @case)))),
+        ];
+    }
+
+    private Detection[] Detections(Check check, IReadOnlyDictionary<string, int> faults, Case @case) =>
+    [
+        .. check.Detects.Select(detects => detects.Fault).Distinct().Where(faults.ContainsKey)
+            .Select(fault => new Detection(faults[fault], check.Surely(fault) * Share(check, fault, @case))).OrderBy(detection => detection.Cause),
+    ];
+
+    private double Share(Check check, string fault, Case @case) => catalogue.FitsByCheck[check.Id].Any()
+        ? VehicleFit.Share(catalogue.FitsByCheck[check.Id], catalogue.FitsByFault[fault], @case.Vehicle)
+        : 1;
+
+    /// <summary>What fits into the minutes. What cannot be done here costs no time here; within a budget it stays only where the case asks for it.</summary>
+    private IEnumerable<RankedCheck> Within(
+        Case @case, IReadOnlyList<InspectionOption> options, double[] weights, IReadOnlyList<Suspect> raised, Dictionary<string, int> indices)
+    {
+        var (workshop, most) = (@case.Workshop, @case.MostSteps);
+        var urgent = raised.Where(suspect => suspect.IsUrgent).Select(suspect => indices[suspect.Instance.Fault.Id]).Distinct().ToList();
+        if (workshop.Minutes is not { } minutes)
+            return most >= options.Count ? All(options, weights) : Rank(options, weights, urgent, double.PositiveInfinity, most);
+        var asked = raised.Select(suspect => indices[suspect.Instance.Fault.Id]).ToHashSet();
+        var here = options.ToLookup(option => workshop.CanDo(option.Check));
+        var elsewhere = here[false].Where(option => Array.Exists(option.Candidate.Detections, detection => asked.Contains(detection.Cause))).ToList();
+        return Rank([.. here[true]], weights, urgent, minutes, most).Concat(Rank(elsewhere, weights, urgent, double.PositiveInfinity, most));
+    }
+
+    private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, List<int> urgent, double minutes, int most)
+    {
+        var lifted = urgent.Count == 0 ? [] : HarmFoundRanking.GreedyWithLift(
+                weights,
+                [
+                    .. options.Where(option => Array.Exists(option.Candidate.Detections, detection => urgent.Contains(detection.Cause)))
+                        .Select(option => new CheckOption(option.Check.Id, option.Check.Minutes + _setUps.Minutes(option.SetUps), option.Candidate.Detections)),
+                ],
+                urgent)
+            .Where(one => one.Lifted).Select(one => one.Id).ToArray();
+        return new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(lifted, most);
+    }
+
+    /// <summary>Where all are asked for there is nothing to choose: each by what it finds alone.</summary>
+    private static IEnumerable<RankedCheck> All(IReadOnlyList<InspectionOption> options, double[] weights)
+    {
+        var left = new HarmLeft(weights);
+        return options.Select(option => (option.Check, Found: left.FoundBy(option.Candidate)))
+            .Select(one => new RankedCheck(one.Check.Id, one.Found, one.Found / one.Check.Minutes, false))
+            .OrderByDescending(one => Math.Round(one.HarmPerMinute, 9)).ThenBy(one => one.Id, StringComparer.Ordinal);
+    }
+
+    private Step Step(Check check, RankedCheck ranked, Case @case, IReadOnlyList<Suspect> faults, Dictionary<string, int> indices)
+    {
+        var suspects = check.Detects.Select(detects => detects.Fault).Distinct().Where(indices.ContainsKey).Select(fault => faults[indices[fault]])
+            .OrderByDescending(suspect => Math.Round(suspect.Probability * suspect.Instance.Fault.Consequence.Harm, 9))
+            .ThenBy(suspect => suspect.Instance.Fault.Id, StringComparer.Ordinal).ToList();
+        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
+        if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
+            onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
+        return new Step(check, ranked, onlyIf, suspects);
+    }
+}

@@ -1,0 +1,86 @@
+using System.Text.Json;
+
+namespace AdviceService.Tests.Http;
+
+[Collection(Served.ByHttp)]
+public class DueTests(RunningService service)
+{
+    [Theory]
+    [InlineData("2025-06-01", "later", -457)]
+    [InlineData("2024-04-01", "soon", -31)]
+    [InlineData("2024-02-01", "due", 29)]
+    [InlineData("2020-03-01", "overdue", 1461)]
+    public async Task Due_BrakeFluidByTime_GoesFromLaterToOverdue(string on, string status, int daysPast)
+    {
+        var item = await ItemAsync("brake-fluid", $$"""{"asOf":"2026-03-01","vehicle":{"modelYear":2015,"duty":"normal"},"services":[{"item":"brake-fluid","on":"{{on}}","interval":{"years":2}}]}""");
+
+        Assert.Equal(status, item.GetProperty("status").GetString());
+        Assert.InRange(item.GetProperty("by").GetProperty("days").GetInt32() - daysPast, -1, 1);
+    }
+
+    [Theory]
+    [InlineData(9_000, "later")]
+    [InlineData(9_500, "soon")]
+    [InlineData(10_200, "due")]
+    [InlineData(11_500, "overdue")]
+    public async Task Due_MakersDistance_WinsOverOurs(int drivenKm, string status)
+    {
+        var item = await ItemAsync(
+            "timing-belt",
+            $$$"""
+            {"asOf":"2026-03-01","vehicle":{"modelYear":2015,"odometer":{"value":{{{100_000 + drivenKm - 500}}},"unit":"km"},"engine":{"timingDrive":"belt","interference":false}},
+             "services":[{"item":"timing-belt","odometer":{"value":99500,"unit":"km"},"interval":{"distance":{"value":10000,"unit":"km"}}}]}
+            """);
+
+        Assert.Equal(status, item.GetProperty("status").GetString());
+        Assert.Equal(drivenKm - 10_000, item.GetProperty("by").GetProperty("km").GetDouble());
+        Assert.Equal("given with the request", item.GetProperty("source").GetString());
+    }
+
+    [Theory]
+    [InlineData("true", "overdue")]
+    [InlineData("false", "due")]
+    public async Task Due_TimingBeltJustReached_IsNeverMerelyDueWhereValvesMeetPistons(string interference, string status)
+    {
+        var item = await ItemAsync(
+            "timing-belt",
+            $$$"""
+            {"asOf":"2026-03-01","vehicle":{"modelYear":2015,"engine":{"timingDrive":"belt","interference":{{{interference}}}}},
+             "services":[{"item":"timing-belt","on":"2020-02-01","interval":{"years":6}}]}
+            """);
+
+        Assert.Equal(status, item.GetProperty("status").GetString());
+    }
+
+    [Fact]
+    public async Task Due_SevereDuty_IsDueNoLater()
+    {
+        const string Services = """ "services":[{"item":"timing-belt","on":"2021-01-01"}]""";
+        var normal = await ItemAsync("timing-belt", $$$"""{"asOf":"2026-03-01","vehicle":{"engine":{"timingDrive":"belt"},"duty":"normal"},{{{Services}}}}""");
+        var severe = await ItemAsync("timing-belt", $$$"""{"asOf":"2026-03-01","vehicle":{"engine":{"timingDrive":"belt"},"duty":"severe"},{{{Services}}}}""");
+
+        Assert.True(severe.GetProperty("at").GetProperty("on").GetDateTime() < normal.GetProperty("at").GetProperty("on").GetDateTime());
+    }
+
+    [Fact]
+    public async Task Due_VehicleWithoutBelt_HasNoBeltItem()
+    {
+        var answer = await service.AskAsync("/v1/due", """{"vehicle":{"fuel":"electric","modelYear":2020}}""");
+
+        var items = answer.GetProperty("due").EnumerateArray().Select(item => item.GetProperty("item").GetString()).ToList();
+        Assert.NotEmpty(items);
+        Assert.DoesNotContain("timing-belt", items);
+    }
+
+    [Fact]
+    public async Task Due_NothingKnown_IsUnknownAndSaysThat()
+    {
+        var item = await ItemAsync("brake-fluid", """{"vehicle":{}}""");
+
+        Assert.Equal("unknown", item.GetProperty("status").GetString());
+        Assert.Equal(JsonValueKind.Null, item.GetProperty("by").GetProperty("days").ValueKind);
+    }
+
+    private async Task<JsonElement> ItemAsync(string item, string request) =>
+        (await service.AskAsync("/v1/due", request)).GetProperty("due").EnumerateArray().Single(one => one.GetProperty("item").GetString() == item);
+}
