@@ -47,12 +47,8 @@ internal sealed class InspectionChoice(Catalogue catalogue)
     private Detection[] Detections(Check check, IReadOnlyDictionary<string, int> faults, Case @case) =>
     [
         .. check.Detects.Select(detects => detects.Fault).Distinct().Where(faults.ContainsKey)
-            .Select(fault => new Detection(faults[fault], check.Surely(fault) * Share(check, fault, @case))).OrderBy(detection => detection.Cause),
+            .Select(fault => new Detection(faults[fault], catalogue.Surely(check, fault, @case.Vehicle))).OrderBy(detection => detection.Cause),
     ];
-
-    private double Share(Check check, string fault, Case @case) => catalogue.FitsByCheck[check.Id].Any()
-        ? VehicleFit.Share(catalogue.FitsByCheck[check.Id], catalogue.FitsByFault[fault], @case.Vehicle)
-        : 1;
 
     /// <summary>What fits into the minutes. What cannot be done here costs no time here; within a budget it stays only where the case asks for it.</summary>
     private IEnumerable<RankedCheck> Within(

@@ -11,7 +11,6 @@ namespace AdviceService.Http;
 internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
-    private readonly ExplainWhyNot _whyNot = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
     private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
@@ -44,7 +43,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
-        return Answer(question, _whyNot.To);
+        return Answer(question, _advice.WhyNot);
     }
 
     private static ReadResult<T> Answer<TAsked, T>(ReadResult<TAsked> request, Func<TAsked, T> answer)
