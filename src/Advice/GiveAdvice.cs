@@ -71,15 +71,14 @@ public sealed class GiveAdvice
     public JudgementsAnswer Judge(AdviceRequest request)
     {
         var reading = _cases.Read(request, Today);
-        return new JudgementsAnswer(reading.Case.AsOf, AdviceWriter.Program, _writer.RuleSet, reading.Judgements);
+        return _writer.WriteJudgements(reading, _assessment.Of(reading.Case));
     }
 
     /// <summary>How the service items of the vehicle stand.</summary>
     public DueAnswer Reckon(AdviceRequest request)
     {
         var @case = _cases.Read(request, Today).Case;
-        return new DueAnswer(
-            @case.AsOf, AdviceWriter.Program, _writer.RuleSet, [.. _due.Of(@case).Select(item => DueWriter.Write(item, @case.Workshop.Reader))]);
+        return _writer.WriteDue(@case, _due.Of(@case));
     }
 
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>

@@ -13,7 +13,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     ];
 
     private static readonly string[] MeasureMembers = ["unit", "plausible"];
-    private static readonly string[] ObservationMembers = ["id", "normal", "text"];
+    private static readonly string[] ObservationMembers = ["id", "normal", "text", "deficiency"];
     private static readonly string[] DetectsMembers = ["fault", "surely", "value"];
 
     /// <summary>Binds all entries.</summary>
@@ -85,7 +85,9 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             return scale;
         foreach (var reader in check.Inners("observations", "observation", ObservationMembers))
         {
-            var value = new Observation(reader.Text("id"), reader.Flag("normal"), reader.Text("text"));
+            var value = new Observation(
+                reader.Text("id"), reader.Flag("normal"), reader.Text("text"),
+                reader.Has("deficiency") ? reader.OneOf("deficiency", FormatWords.Deficiency) : null);
             if (scale.Exists(other => other.Id == value.Id))
                 reader.Refuse("id", $"the value '{value.Id}' stands twice in this scale");
             else

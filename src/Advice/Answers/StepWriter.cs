@@ -35,6 +35,7 @@ internal sealed class StepWriter(Catalogue catalogue)
             Limits =
             [
                 .. _limits.For(check, position: null, advised.Case.Vehicle, advised.Case.Jurisdiction)
+                    .Concat(_limits.AcrossAxle(check, axle: null, advised.Case.Vehicle, advised.Case.Jurisdiction))
                     .Select(limit => new LimitDocument(limit.Text.For(audience), limit.Source.ToString())),
             ],
             Results = [.. check.Observations.Select(one => new ResultDocument(one.Id, one.Text, one.Normal))],

@@ -42,6 +42,9 @@ public sealed record AdviceDocument
     /// <summary>What the findings mean, one entry per finding, in order.</summary>
     public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
 
+    /// <summary>What the difference of left and right means, for each check and axle that was measured on both sides.</summary>
+    public required IReadOnlyList<JudgementDocument> AcrossAxles { get; init; }
+
     /// <summary>What is due by distance and time.</summary>
     public required IReadOnlyList<DueDocument> Due { get; init; }
 

@@ -5,4 +5,5 @@ namespace Advice.Documents;
 /// <param name="Program">Version of the program.</param>
 /// <param name="RuleSet">The rule set that was used.</param>
 /// <param name="Due">The items.</param>
-public sealed record DueAnswer(DateOnly AsOf, string Program, RuleSetStamp RuleSet, IReadOnlyList<DueDocument> Due);
+/// <param name="Notice">What the answer defers to.</param>
+public sealed record DueAnswer(DateOnly AsOf, string Program, RuleSetStamp RuleSet, IReadOnlyList<DueDocument> Due, string Notice);

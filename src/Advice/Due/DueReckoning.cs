@@ -7,7 +7,6 @@ namespace Advice.Due;
 /// <summary>What is due by distance and time, whichever comes first.</summary>
 public sealed class DueReckoning(Catalogue catalogue)
 {
-    private const double DaysPerYear = 365.2425;
     private const double LikelyShare = 0.5;
     private const double Soon = 0.9;
     private const double Overdue = 1.1;
@@ -28,13 +27,13 @@ public sealed class DueReckoning(Catalogue catalogue)
             return null;
         var recorded = done?.IsDated == true;
         var (from, fromKm) = recorded ? (done!.On, done.OdometerKm) : (New(@case), 0);
-        DateOnly? on = from is { } day && interval.Years is { } years ? day.AddDays((int)Math.Round(years * DaysPerYear)) : null;
+        DateOnly? on = from is { } day && interval.Years is { } years ? day.AddDays((int)Math.Round(years * MeanYear.Days)) : null;
         double? atKm = fromKm + interval.Km;
         var now = @case.Vehicle.Number(Vehicle.OdometerKm);
         var daysPast = on is { } dueOn ? @case.AsOf.DayNumber - dueOn.DayNumber : (int?)null;
         var kmPast = now - atKm;
         var used = Math.Max(
-            daysPast is { } days ? 1 + (days / (interval.Years!.Value * DaysPerYear)) : double.NegativeInfinity,
+            daysPast is { } days ? 1 + (days / (interval.Years!.Value * MeanYear.Days)) : double.NegativeInfinity,
             kmPast is { } km ? 1 + (km / interval.Km!.Value) : double.NegativeInfinity);
         var fits = catalogue.FitsByService[item.Id];
         var neverLate = item.NeverLate?.IsLikely(@case.Vehicle) == true && VehicleFit.Share(fits, @case.Vehicle) >= LikelyShare;
@@ -48,7 +47,7 @@ public sealed class DueReckoning(Catalogue catalogue)
 
     /// <summary>First day of the model year: what was never reported as done counts from new.</summary>
     private static DateOnly? New(Case @case) =>
-        @case.Vehicle.Number(Vehicle.AgeYears) is { } age ? @case.AsOf.AddDays(-(int)Math.Round(age * DaysPerYear)) : null;
+        @case.Vehicle.Number(Vehicle.AgeYears) is { } age ? @case.AsOf.AddDays(-(int)Math.Round(age * MeanYear.Days)) : null;
 
     /// <summary>An item that was not reported as done may have been done all the same: past its first interval nobody can tell. Only
     /// where being late destroys the engine or worse does it count as not done.</summary>

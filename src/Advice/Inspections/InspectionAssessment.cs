@@ -19,7 +19,7 @@ public sealed class InspectionAssessment(IRuleBook rules)
         var driving = session.LimitDriving(suspicion.ByFault);
         var faults = _faults.On(@case, evidence, suspicion);
         var steps = _choice.Choose(@case, faults, suspicion.Raised, mayDrive: !Advised.Forbid(@case, driving));
-        var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id)]);
+        var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id), .. @case.Done]);
         return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions);
     }
 }

@@ -31,18 +31,13 @@ internal sealed class InspectionChoice(Catalogue catalogue)
     }
 
     /// <summary>The checks that apply and were not done, by id: nothing that the vehicle lacks, nothing that looks only for faults it cannot have.</summary>
-    public IReadOnlyList<InspectionOption> Options(Case @case, IReadOnlyDictionary<string, int> faults, bool mayDrive)
-    {
-        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        return
-        [
-            .. _checks.Where(check => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
-                    && (mayDrive || !check.Needs.Any(need => need.Drives))
-                    && (check.Detects.Count == 0 || check.Detects.Any(detects => faults.ContainsKey(detects.Fault)))
-                    && VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle) > 0)
-                .Select(check => new InspectionOption(check, _setUps.Of(check), new Candidate(check.Id, check.Minutes, Detections(check, faults, @case)))),
-        ];
-    }
+    public IReadOnlyList<InspectionOption> Options(Case @case, IReadOnlyDictionary<string, int> faults, bool mayDrive) =>
+    [
+        .. _checks.Where(check => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives))
+                && check.Detects.Any(detects => faults.ContainsKey(detects.Fault))
+                && VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle) > 0)
+            .Select(check => new InspectionOption(check, _setUps.Of(check), new Candidate(check.Id, check.Minutes, Detections(check, faults, @case)))),
+    ];
 
     private Detection[] Detections(Check check, IReadOnlyDictionary<string, int> faults, Case @case) =>
     [

@@ -11,7 +11,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
     private const int UsualSteps = 8;
 
-    private readonly FindingJudge _judge = new(catalogue, new LimitChoice(catalogue));
+    private readonly FindingsReader _findings = new(catalogue);
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
@@ -23,7 +23,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var judged = request.Findings.Select(finding => _judge.Judge(finding, vehicle, request.Jurisdiction)).ToList();
+        var found = _findings.Read(request.Findings, vehicle, request.Jurisdiction);
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
         var @case = new Case
         {
@@ -32,12 +32,13 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Vehicle = vehicle,
             Reports = Merged([.. given, .. reading.Reports]),
             Codes = [.. codes[true]],
-            Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
+            Outcomes = found.Outcomes,
+            Done = found.Done,
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading.NotUnderstood);
+        return new CaseReading(@case, found.Judgements, found.AcrossAxles, [.. codes[false]], reading.NotUnderstood);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>

@@ -21,11 +21,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
     private Judged Observed(Check check, FindingReport finding, string value)
     {
         var observation = check.Observations.First(one => one.Id == value);
-        var shown = check.Detects.Where(detects => detects.Value is null || detects.Value == value)
-            .OrderByDescending(detects => detects.Surely).ThenBy(detects => detects.Fault, StringComparer.Ordinal).ToList();
-        var deficiency = observation.Normal ? Deficiency.None
-            : shown.Count == 0 ? Deficiency.Minor
-            : catalogue.Faults[shown[0].Fault].Deficiency;
+        var deficiency = observation.Normal ? Deficiency.None : observation.Deficiency ?? Shown(check, value);
         var judgement = new JudgementDocument
         {
             Check = check.Id,
@@ -33,44 +29,31 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Judged = true,
             Deficiency = deficiency,
             Limit = observation.Text,
-            Action = ActionWords.For(deficiency),
             Source = check.Id,
         };
         return new Judged(judgement, new Outcome(check.Id, finding.Position, observation.Normal ? null : value, deficiency));
     }
 
-    private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
+    /// <summary>The class of the fault that shows most surely in this value.</summary>
+    private Deficiency Shown(Check check, string value)
     {
-        var verdicts = TradeBesideLaw(
-            [.. limits.For(check, finding, vehicle, jurisdiction).Select(limit => LimitVerdict.Of(limit, value, finding.Unit!))]);
-        if (verdicts.Count == 0)
-            return new Judged(NotJudged(check, finding), null);
-
-        // A worse class decides; among equals the limit that is closest to being passed, relative to its size.
-        var decisive = verdicts.OrderByDescending(verdict => verdict.Deficiency).ThenBy(verdict => verdict.RelativeMargin)
-            .ThenBy(verdict => verdict.Limit.Id, StringComparer.Ordinal).First();
-        var judgement = new JudgementDocument
-        {
-            Check = check.Id,
-            Position = finding.Position,
-            Judged = true,
-            Deficiency = decisive.Deficiency,
-            Limit = decisive.Limit.Text.Trade,
-            Margin = Math.Round(decisive.Margin, 4),
-            Unit = decisive.Limit.Unit,
-            Source = decisive.Limit.Source.ToString(),
-            Action = ActionWords.For(decisive.Deficiency),
-        };
-        var beyond = decisive.Deficiency >= Deficiency.Minor;
-        return new Judged(judgement, new Outcome(check.Id, finding.Position, beyond ? Sign.BeyondLimit : null, decisive.Deficiency));
+        var shown = check.Detects.Where(detects => detects.Value is null || detects.Value == value)
+            .OrderByDescending(detects => detects.Surely).ThenBy(detects => detects.Fault, StringComparer.Ordinal).FirstOrDefault();
+        return shown is null ? Deficiency.Minor : catalogue.Faults[shown.Fault].Deficiency;
     }
 
-    /// <summary>Where the law has a limit and it is met, advice of the trade alone makes no more than a minor deficiency.</summary>
-    private static IReadOnlyList<LimitVerdict> TradeBesideLaw(IReadOnlyList<LimitVerdict> verdicts)
+    private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
     {
-        var legal = verdicts.Where(verdict => verdict.Limit.Jurisdiction is not null).ToList();
-        return legal.Count == 0 || legal.Exists(verdict => verdict.Deficiency > Deficiency.None) ? verdicts
-            : [.. verdicts.Select(verdict => verdict.Deficiency > Deficiency.Minor ? verdict with { Deficiency = Deficiency.Minor } : verdict)];
+        var unit = finding.Unit!;
+        var ours = Verdicts.Of(limits.For(check, finding.Position, vehicle, jurisdiction).Select(limit => LimitVerdict.Of(limit, value, unit)));
+        var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
+        if (verdicts is null)
+            return new Judged(NotJudged(check, finding), null);
+
+        var deficiency = verdicts.Decisive.Deficiency;
+        return new Judged(
+            VerdictWriter.Write(check.Id, finding.Position, verdicts, vehicle),
+            new Outcome(check.Id, finding.Position, deficiency >= Deficiency.Minor ? Sign.BeyondLimit : null, deficiency));
     }
 
     private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()

@@ -14,9 +14,7 @@ public sealed class StepChoice(Catalogue catalogue)
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
-            && (mayDrive || !check.Needs.Any(need => need.Drives));
+        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
             .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
