@@ -53,7 +53,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        var due = _due.Of(reading.Case).Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon);
+        var due = _due.Of(reading.Case).Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon && !item.MayBeDone);
         return _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
     }
 

@@ -12,7 +12,7 @@ public enum DueStatus
     /// <summary>Within the last tenth of the interval.</summary>
     Soon,
 
-    /// <summary>The last one is not known.</summary>
+    /// <summary>Neither its time nor its distance can be told.</summary>
     Unknown,
 
     /// <summary>Not yet.</summary>

@@ -14,4 +14,9 @@ namespace Advice.Due;
 /// <param name="KmPast">Distance past it, km; negative = still to go.</param>
 /// <param name="OnlyIf">What must be true of the vehicle to have the item, where that is not known.</param>
 public sealed record DueItem(
-    ServiceItem Item, Interval Interval, DueStatus Status, bool Recorded, DateOnly? On, double? OdometerKm, int? DaysPast, double? KmPast, string? OnlyIf = null);
+    ServiceItem Item, Interval Interval, DueStatus Status, bool Recorded, DateOnly? On, double? OdometerKm, int? DaysPast, double? KmPast, string? OnlyIf = null)
+{
+    /// <summary>Whether it is past its first interval from new and nobody reported it: it may have been done all the same. Never so
+    /// where being late destroys the engine or worse.</summary>
+    public bool MayBeDone { get; init; }
+}

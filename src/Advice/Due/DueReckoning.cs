@@ -37,8 +37,10 @@ public sealed class DueReckoning(Catalogue catalogue)
             kmPast is { } km ? 1 + (km / interval.Km!.Value) : double.NegativeInfinity);
         var fits = catalogue.FitsByService[item.Id];
         var neverLate = item.NeverLate?.IsLikely(@case.Vehicle) == true && VehicleFit.Share(fits, @case.Vehicle) >= LikelyShare;
-        return new DueItem(
-            item, interval, Status(used, recorded, neverLate), recorded, on, atKm, daysPast, kmPast, VehicleFit.OnlyIf(fits, @case.Vehicle));
+        return new DueItem(item, interval, Status(used, neverLate), recorded, on, atKm, daysPast, kmPast, VehicleFit.OnlyIf(fits, @case.Vehicle))
+        {
+            MayBeDone = !recorded && used >= 1 && !neverLate,
+        };
     }
 
     private static Interval? Ours(ServiceItem item, Vehicle vehicle) => item.Intervals
@@ -49,13 +51,10 @@ public sealed class DueReckoning(Catalogue catalogue)
     private static DateOnly? New(Case @case) =>
         @case.Vehicle.Number(Vehicle.AgeYears) is { } age ? @case.AsOf.AddDays(-(int)Math.Round(age * MeanYear.Days)) : null;
 
-    /// <summary>An item that was not reported as done may have been done all the same: past its first interval nobody can tell. Only
-    /// where being late destroys the engine or worse does it count as not done.</summary>
-    private static DueStatus Status(double used, bool recorded, bool neverLate) => used switch
+    private static DueStatus Status(double used, bool neverLate) => used switch
     {
         double.NegativeInfinity => DueStatus.Unknown,
         >= 1 when neverLate => DueStatus.Overdue,
-        >= 1 when !recorded => DueStatus.Unknown,
         >= Overdue => DueStatus.Overdue,
         >= 1 => DueStatus.Due,
         >= Soon => DueStatus.Soon,

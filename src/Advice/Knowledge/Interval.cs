@@ -10,5 +10,8 @@ public sealed record Interval(double? Km, double? Years, string? Duty, VehicleCo
 {
     /// <summary>An interval that the caller gives.</summary>
     public static Interval Given(double? km, double? years) =>
-        new(km, years, null, VehicleCondition.Always, new Source(Grade.Primary, "given with the request", null, null));
+        new(km, years, null, VehicleCondition.Always, new Source(Grade.Primary, "given with the request", null, null)) { IsGiven = true };
+
+    /// <summary>Whether the caller gives it.</summary>
+    public bool IsGiven { get; private init; }
 }
