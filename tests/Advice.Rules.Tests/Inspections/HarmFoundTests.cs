@@ -1,4 +1,3 @@
-using Advice.Documents;
 using Advice.Inspections;
 using Advice.Rules.Bench;
 using Advice.Rules.Tests.Laws;
