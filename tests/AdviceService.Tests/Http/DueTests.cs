@@ -72,6 +72,65 @@ public class DueTests(RunningService service)
         Assert.DoesNotContain("timing-belt", items);
     }
 
+    /// <summary>The engine may be interference or not: most are, and then a belt without a record is never merely due.</summary>
+    [Theory]
+    [InlineData("\"interference\":true,", "overdue")]
+    [InlineData("", "overdue")]
+    public async Task Due_TimingBeltWithoutRecord_CountsFromNewAndIsPressing(string interference, string status)
+    {
+        var item = await ItemAsync("timing-belt", $$$"""{"asOf":"2026-03-01","vehicle":{"modelYear":2014,"engine":{ {{{interference}}} "timingDrive":"belt"} } }""");
+
+        Assert.Equal(status, item.GetProperty("status").GetString());
+        Assert.False(item.GetProperty("recorded").GetBoolean());
+        Assert.Contains("counted from new", item.GetProperty("because").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Due_FromNew_BrakeFluidOfAThreeYearOldCarIsOverdue()
+    {
+        var item = await ItemAsync("brake-fluid", """{"asOf":"2026-03-01","vehicle":{"modelYear":2023,"duty":"normal"}}""");
+
+        Assert.Equal("overdue", item.GetProperty("status").GetString());
+        Assert.Equal("2024-12-31", item.GetProperty("at").GetProperty("on").GetString());
+    }
+
+    [Fact]
+    public async Task Due_TwoMeasures_WhicheverComesFirstDecides()
+    {
+        var item = await ItemAsync(
+            "engine-oil",
+            """
+            {"asOf":"2026-03-01","vehicle":{"modelYear":2015,"odometer":{"value":60000,"unit":"mi"}},
+             "services":[{"item":"engine-oil","on":"2025-12-01","odometer":{"value":52000,"unit":"mi"},"interval":{"distance":{"value":7500,"unit":"mi"},"years":1}}]}
+            """);
+
+        Assert.Equal("due", item.GetProperty("status").GetString());
+        Assert.Equal(805, item.GetProperty("by").GetProperty("km").GetDouble());
+        Assert.InRange(item.GetProperty("by").GetProperty("days").GetInt32(), -276, -274);
+        Assert.Contains("wins over ours", item.GetProperty("because").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Advise_OldVehicleWithoutRecords_DoesNotListWhatMayHaveBeenDone()
+    {
+        var advice = await service.AdviseAsync("""{"asOf":"2026-03-01","vehicle":{"modelYear":2008,"odometer":{"value":200000,"unit":"km"},"engine":{"timingDrive":"chain"}}}""");
+
+        Assert.Empty(advice.GetProperty("due").EnumerateArray());
+    }
+
+    [Theory]
+    [InlineData("{}", "/services/0/interval")]
+    [InlineData("""{"years":0}""", "/services/0/interval/years")]
+    [InlineData("""{"distance":{"value":5000}}""", "/services/0/interval/distance/unit")]
+    [InlineData("""{"distance":{"value":-1,"unit":"km"}}""", "/services/0/interval/distance/value")]
+    public async Task Due_BadInterval_IsRefusedWithItsPointer(string interval, string pointer)
+    {
+        using var response = await service.Client.PostAsync("/v1/due", RunningService.Json($$$"""{"vehicle":{},"services":[{"item":"brake-fluid","interval":{{{interval}}}}]}"""));
+
+        var problem = JsonDocument.Parse(await response.Content.ReadAsStringAsync()).RootElement;
+        Assert.Contains(problem.GetProperty("errors").EnumerateArray(), error => error.GetProperty("pointer").GetString() == pointer);
+    }
+
     [Fact]
     public async Task Due_NothingKnown_IsUnknownAndSaysThat()
     {
