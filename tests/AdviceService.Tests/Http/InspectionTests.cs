@@ -45,8 +45,10 @@ public class InspectionTests(RunningService service)
         var inspection = await InspectAsync(PickUp);
 
         var stages = Steps(inspection).Select(step => Rules.Catalogue.Checks[Text(step, "check")!])
-            .Select(check => (check.Needs.Select(need => need.Order).DefaultIfEmpty(int.MinValue).Max(), check.Area.Order)).ToList();
+            .Select(check => (check.Needs.Select(need => need.Order).DefaultIfEmpty(0).Max(), check.Area.Order)).ToList();
         Assert.Equal(stages.Order(), stages);
+        Assert.Equal("on-the-road", Text(Steps(inspection)[^1], "area"));
+        Assert.True(stages.TakeWhile(stage => stage.Item1 == 0).Count() > 100);
         Assert.Equal(
             Steps(inspection).Select(step => Text(step, "check")),
             inspection.GetProperty("orderOfWork").EnumerateArray().SelectMany(visit => visit.GetProperty("checks").EnumerateArray()).Select(id => id.GetString()));
