@@ -50,27 +50,16 @@ internal sealed class InspectionChoice(Catalogue catalogue)
         Case @case, IReadOnlyList<InspectionOption> options, double[] weights, IReadOnlyList<Suspect> raised, Dictionary<string, int> indices)
     {
         var (workshop, most) = (@case.Workshop, @case.MostSteps);
-        var urgent = raised.Where(suspect => suspect.IsUrgent).Select(suspect => indices[suspect.Instance.Fault.Id]).Distinct().ToList();
+        var asked = new AskedFirst(raised, indices, weights.Length);
         if (workshop.Minutes is not { } minutes)
-            return most >= options.Count ? All(options, weights) : Rank(options, weights, urgent, double.PositiveInfinity, most);
-        var asked = raised.Select(suspect => indices[suspect.Instance.Fault.Id]).ToHashSet();
+            return most >= options.Count ? All(options, weights) : Rank(options, weights, asked, double.PositiveInfinity, most);
         var here = options.ToLookup(option => workshop.CanDo(option.Check));
-        var elsewhere = here[false].Where(option => Array.Exists(option.Candidate.Detections, detection => asked.Contains(detection.Cause))).ToList();
-        return Rank([.. here[true]], weights, urgent, minutes, most).Concat(Rank(elsewhere, weights, urgent, double.PositiveInfinity, most));
+        return Rank([.. here[true]], weights, asked, minutes, most)
+            .Concat(Rank([.. here[false].Where(asked.Concerns)], weights, asked, double.PositiveInfinity, most));
     }
 
-    private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, List<int> urgent, double minutes, int most)
-    {
-        var lifted = urgent.Count == 0 ? [] : HarmFoundRanking.GreedyWithLift(
-                weights,
-                [
-                    .. options.Where(option => Array.Exists(option.Candidate.Detections, detection => urgent.Contains(detection.Cause)))
-                        .Select(option => new CheckOption(option.Check.Id, option.Check.Minutes + _setUps.Minutes(option.SetUps), option.Candidate.Detections)),
-                ],
-                urgent)
-            .Where(one => one.Lifted).Select(one => one.Id).ToArray();
-        return new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(lifted, most);
-    }
+    private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, AskedFirst asked, double minutes, int most) =>
+        new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(asked.Among(options, _setUps), most);
 
     /// <summary>Where all are asked for there is nothing to choose: each by what it finds alone.</summary>
     private static IEnumerable<RankedCheck> All(IReadOnlyList<InspectionOption> options, double[] weights)

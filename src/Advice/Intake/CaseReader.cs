@@ -23,7 +23,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var found = _findings.Read(request.Findings, vehicle, request.Jurisdiction);
+        var found = _findings.Read(request.Findings, vehicle, request.Jurisdiction, asOf);
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
         var @case = new Case
         {

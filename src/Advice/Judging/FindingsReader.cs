@@ -1,5 +1,4 @@
 using Advice.Documents;
-using Advice.Findings;
 using Advice.Knowledge;
 using Advice.Vehicles;
 
@@ -8,20 +7,29 @@ namespace Advice.Judging;
 /// <summary>Judges all findings of a request, each for itself and left against right.</summary>
 public sealed class FindingsReader(Catalogue catalogue)
 {
+    /// <summary>After so many days a result is one of last time: what was good need not be so now, and the check is worth doing again.</summary>
+    private const int DaysThatCount = 90;
+
     private readonly FindingJudge _each = new(catalogue, new LimitChoice(catalogue));
     private readonly AxleJudge _axles = new(catalogue, new LimitChoice(catalogue));
 
     /// <summary>Reads findings whose ids, units and values were checked.</summary>
-    public FindingsReading Read(IReadOnlyList<FindingReport> findings, Vehicle vehicle, string? jurisdiction)
+    /// <param name="findings">The findings.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="jurisdiction">The jurisdiction; null = not stated.</param>
+    /// <param name="asOf">The day for which they are read.</param>
+    public FindingsReading Read(IReadOnlyList<FindingReport> findings, Vehicle vehicle, string? jurisdiction, DateOnly asOf)
     {
+        bool IsOld(FindingReport finding) => finding.On is { } on && asOf.DayNumber - on.DayNumber > DaysThatCount;
         var each = findings.Select(finding => _each.Judge(finding, vehicle, jurisdiction)).ToList();
         var axles = _axles.Judge(findings, vehicle, jurisdiction);
-        var done = findings.Select(finding => finding.Check).ToHashSet();
-        var implied = axles.Select(one => one.Outcome).OfType<Outcome>().Where(outcome => !done.Contains(outcome.Check));
+        var (stated, done) = (findings.Select(finding => finding.Check).ToHashSet(), findings.Where(finding => !IsOld(finding)).Select(finding => finding.Check).ToHashSet());
+        var own = each.Where((one, i) => one.Outcome is { } outcome && (outcome.Value is not null || !IsOld(findings[i])));
+        var implied = axles.Where(one => one.Outcome is { } outcome && !stated.Contains(outcome.Check));
         return new FindingsReading(
-            [.. each.Select((one, i) => one.Document with { Note = Joined(one.Document.Note, NotDone(findings, i)) })],
+            [.. each.Select((one, i) => one.Document with { Note = Notes(one.Document.Note, NotDone(findings, i), IsOld(findings[i]) ? "This was some time ago; check it again." : null) })],
             [.. axles.Select(one => one.Document)],
-            [.. each.Select(one => one.Outcome).OfType<Outcome>(), .. implied],
+            [.. own.Concat(implied).Select(one => one.Outcome!)],
             done);
     }
 
@@ -37,5 +45,5 @@ public sealed class FindingsReader(Catalogue catalogue)
         return open.Count == 0 ? null : $"Nothing is reported of {string.Join(", ", open)}.";
     }
 
-    private static string? Joined(string? note, string? more) => note is null ? more : more is null ? note : $"{note} {more}";
+    private static string? Notes(params string?[] notes) => notes.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(' ', some) : null;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Advice.Documents;
 using Advice.Judging;
 using Advice.Knowledge;
@@ -87,8 +88,21 @@ public class FindingsReaderTests
         Assert.Contains("brake-disc-thickness", reading.Done);
     }
 
+    /// <summary>What was good last year need not be good now; what was bad then counts until it is checked again.</summary>
+    [Theory]
+    [InlineData(9, "2026-02-01", 1, true)]
+    [InlineData(9, "2025-03-01", 0, false)]
+    [InlineData(2.5, "2025-03-01", 1, false)]
+    public void Read_FindingOfLastTime_IsCheckedAgain(double value, string on, int outcomes, bool done)
+    {
+        var reading = Read("US", Value("brake-pad-thickness", value, "mm", "front-left") with { On = DateOnly.Parse(on, CultureInfo.InvariantCulture) });
+
+        Assert.Equal((outcomes, done), (reading.Outcomes.Count, reading.Done.Contains("brake-pad-thickness")));
+        Assert.Equal(!done, reading.Judgements[0].Note!.Contains("again", StringComparison.Ordinal));
+    }
+
     private static FindingsReading Read(string jurisdiction, params FindingReport[] findings) =>
-        Findings.Read(findings, Unknown, jurisdiction.Length == 0 ? null : jurisdiction);
+        Findings.Read(findings, Unknown, jurisdiction.Length == 0 ? null : jurisdiction, new DateOnly(2026, 3, 1));
 
     private static FindingReport Value(string check, double value, string unit, string? position) =>
         new() { Check = check, Value = value, Unit = unit, Position = position };

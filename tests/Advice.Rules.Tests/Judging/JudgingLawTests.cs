@@ -66,6 +66,6 @@ public class JudgingLawTests
         Judgement(check, value, unit, any).Deficiency ?? Deficiency.None;
 
     private static JudgementDocument Judgement(Check check, double value, string unit, (VehicleDescription Vehicle, string? Jurisdiction, double, double) any) =>
-        Findings.Read([new FindingReport { Check = check.Id, Value = value, Unit = unit }], VehicleReader.Read(any.Vehicle, new DateOnly(2026, 3, 1)), any.Jurisdiction)
+        Findings.Read([new FindingReport { Check = check.Id, Value = value, Unit = unit }], VehicleReader.Read(any.Vehicle, new DateOnly(2026, 3, 1)), any.Jurisdiction, new DateOnly(2026, 3, 1))
             .Judgements[0];
 }

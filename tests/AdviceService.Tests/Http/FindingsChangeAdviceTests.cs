@@ -82,7 +82,7 @@ public class FindingsChangeAdviceTests(RunningService service)
         var normal = check.GetProperty("results").EnumerateArray().Where(one => one.GetProperty("normal").GetBoolean()).Select(one => one.GetProperty("observation").GetString());
         return unit is null
             ? $$"""{"check":"{{id}}","observation":"{{normal.Single()}}"}"""
-            : $$$"""{"check":"{{{id}}}","value":9,"unit":"{{{unit}}}","limit":{"minimum":0,"unit":"{{{unit}}}"}}""";
+            : $$$"""{"check":"{{{id}}}","value":9,"unit":"{{{unit}}}","limit":{"minimum":4,"unit":"{{{unit}}}"}}""";
     }
 
     private static List<string> Steps(JsonElement advice) => [.. advice.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("check").GetString()!)];

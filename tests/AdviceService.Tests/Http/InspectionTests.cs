@@ -77,6 +77,27 @@ public class InspectionTests(RunningService service)
         Assert.Contains(Steps(inspection), step => Text(step, "check") == "brake-pad-thickness");
     }
 
+    /// <summary>A complaint about a nuisance is looked into before hazards that only base rates suggest.</summary>
+    [Theory]
+    [InlineData("The wipers leave streaks", "wiper")]
+    [InlineData("Clunk from underneath when I shift from reverse into drive", "universal-joint")]
+    [InlineData("The horn does not work", "horn")]
+    public async Task Inspect_Complaint_ComesFirstEvenInAShortTime(string complaint, string check)
+    {
+        var inspection = await InspectAsync($$"""{{PickUp}},"complaint":"{{complaint}}","workshop":{"audience":"technician","lift":true,"minutes":25}""");
+
+        Assert.Contains(Steps(inspection), step => Text(step, "check")!.StartsWith(check, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Inspect_FindingOfLastYear_IsCheckedAgainAndOneOfTodayIsNot()
+    {
+        const string Pads = """ "findings":[{"check":"brake-pad-thickness","value":8,"unit":"mm","on":"{0}"}]""";
+
+        Assert.Contains(Steps(await InspectAsync($"{PickUp},{Pads.Replace("{0}", "2025-02-01", StringComparison.Ordinal)}")), step => Text(step, "check") == "brake-pad-thickness");
+        Assert.DoesNotContain(Steps(await InspectAsync($"{PickUp},{Pads.Replace("{0}", "2026-03-01", StringComparison.Ordinal)}")), step => Text(step, "check") == "brake-pad-thickness");
+    }
+
     [Fact]
     public async Task Inspect_DueItems_AreMergedIn()
     {
