@@ -19,8 +19,8 @@ public sealed class LimitChoice(Catalogue catalogue)
     /// point at which the part becomes dangerous.</summary>
     public Limit Supplied(Check check, SuppliedLimit supplied)
     {
-        var worst = catalogue.LimitsByCheck[check.Id].Where(limit => limit.AcrossAxle is null).Select(limit => limit.Deficiency)
-            .DefaultIfEmpty(Deficiency.Major).Max();
+        var worst = check.Measure!.GivenLimit
+            ?? catalogue.LimitsByCheck[check.Id].Where(limit => limit.AcrossAxle is null).Select(limit => limit.Deficiency).DefaultIfEmpty(Deficiency.Major).Max();
         var source = new Source(Grade.Primary, supplied.Source ?? "given with the request", null, null);
         var bounds = FormattableString.Invariant(
             $"{(supplied.Minimum is { } low ? $"at least {low} {supplied.Unit}" : null)}{(supplied is { Minimum: not null, Maximum: not null } ? " and " : null)}{(supplied.Maximum is { } high ? $"at most {high} {supplied.Unit}" : null)}");

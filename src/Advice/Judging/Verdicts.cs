@@ -16,7 +16,7 @@ internal sealed class Verdicts
     /// <summary>Our limits together; null where there are none.</summary>
     public static Verdicts? Of(IEnumerable<LimitVerdict> verdicts)
     {
-        var ordered = TradeBesideLaw([.. verdicts]).OrderByDescending(verdict => verdict.Deficiency).ThenBy(verdict => verdict.RelativeMargin)
+        var ordered = TradeBesideLaw([.. verdicts]).OrderByDescending(verdict => verdict.Deficiency).ThenBy(verdict => Math.Round(verdict.RelativeMargin, 9))
             .ThenBy(verdict => verdict.Limit.Id, StringComparer.Ordinal).ToList();
         return ordered.Count == 0 ? null : new Verdicts(ordered[0], ordered);
     }

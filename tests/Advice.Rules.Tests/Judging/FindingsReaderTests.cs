@@ -49,6 +49,8 @@ public class FindingsReaderTests
     [InlineData("brake-pad-thickness", 2.5, 2, "EU", Deficiency.None)]
     [InlineData("brake-pad-thickness", 1.2, 3, "UK", Deficiency.Dangerous)]
     [InlineData("battery-open-circuit-voltage", 12.4, 12.5, "", Deficiency.Minor)]
+    [InlineData("tyre-pressure", 230, 240, "US", Deficiency.Minor)]
+    [InlineData("tyre-pressure", 240, 240, "US", Deficiency.None)]
     public void Read_LimitOfTheCaller_WinsAndStaysInProportion(string check, double value, double minimum, string jurisdiction, Deficiency expected)
     {
         var unit = RepositoryRules.Book.Catalogue.Checks[check].Measure!.Unit;
