@@ -11,7 +11,7 @@ internal static class DrivingWriter
     {
         var audience = advised.Case.Workshop.Reader;
         var demands = advised.Driving.Select(rule => (rule.Advice, Reason: ReasonWriter.Reason(rule, audience)))
-            .Concat(judgements.Select(judgement => (judgement.Driving ?? DrivingAdvice.Normal, Reason(judgement)))).ToList();
+            .Concat(judgements.Where(judgement => judgement.Latest).Select(judgement => (judgement.Driving ?? DrivingAdvice.Normal, Reason(judgement)))).ToList();
         var strictest = demands.Select(demand => demand.Item1).DefaultIfEmpty(DrivingAdvice.Normal).Max();
         return new DrivingDocument(
             strictest, [.. demands.Where(demand => demand.Item1 == strictest && strictest != DrivingAdvice.Normal).Select(demand => demand.Item2)]);

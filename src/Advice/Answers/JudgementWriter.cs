@@ -11,7 +11,7 @@ internal sealed class JudgementWriter(Catalogue catalogue)
     /// <summary>The judgements of a case.</summary>
     public IReadOnlyList<JudgementDocument> Write(IReadOnlyList<JudgementDocument> judgements, Advised advised) =>
     [
-        .. judgements.Select(judgement => judgement.Deficiency is not null and not Deficiency.None
+        .. judgements.Select(judgement => judgement is { Latest: true, Deficiency: not null and not Deficiency.None }
             ? judgement with { Cautions = _cautions.Of(catalogue.Checks[judgement.Check], advised) }
             : judgement),
     ];

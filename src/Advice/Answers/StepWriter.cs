@@ -34,8 +34,8 @@ internal sealed class StepWriter(Catalogue catalogue)
             Method = check.Method,
             Limits =
             [
-                .. _limits.For(check, position: null, advised.Case.Vehicle, advised.Case.Jurisdiction)
-                    .Concat(_limits.AcrossAxle(check, axle: null, advised.Case.Vehicle, advised.Case.Jurisdiction))
+                .. _limits.For(check, position: null, advised.Case)
+                    .Concat(_limits.AcrossAxle(check, axle: null, advised.Case))
                     .Select(limit => new LimitDocument(limit.Text.For(audience), limit.Source.ToString())),
             ],
             Results = [.. check.Observations.Select(one => new ResultDocument(one.Id, one.Text, one.Normal))],

@@ -44,6 +44,9 @@ public sealed record JudgementDocument
     /// <summary>Ids of the cautions for whoever puts it right; none where nothing has to be.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
+    /// <summary>Whether it is the latest of its check at its place; only such ones count as evidence and decide about driving.</summary>
+    public bool Latest { get; init; } = true;
+
     /// <summary>Why it was not judged, or what to bear in mind.</summary>
     public string? Note { get; init; }
 }

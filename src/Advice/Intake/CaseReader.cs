@@ -19,26 +19,24 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     public CaseReading Read(AdviceRequest request, DateOnly today)
     {
         var asOf = request.AsOf ?? today;
-        var vehicle = VehicleReader.Read(request.Vehicle, asOf);
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var found = _findings.Read(request.Findings, vehicle, request.Jurisdiction, asOf);
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
         var @case = new Case
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
-            Vehicle = vehicle,
+            Vehicle = VehicleReader.Read(request.Vehicle, asOf),
             Reports = Merged([.. given, .. reading.Reports]),
             Codes = [.. codes[true]],
-            Outcomes = found.Outcomes,
-            Done = found.Done,
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        return new CaseReading(@case, found.Judgements, found.AcrossAxles, [.. codes[false]], reading.NotUnderstood);
+        var found = _findings.Read(request.Findings, @case);
+        return new CaseReading(
+            @case with { Outcomes = found.Outcomes, Done = found.Done }, found.Judgements, found.AcrossAxles, [.. codes[false]], reading.NotUnderstood);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>

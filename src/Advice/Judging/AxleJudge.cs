@@ -1,7 +1,6 @@
 using Advice.Documents;
 using Advice.Findings;
 using Advice.Knowledge;
-using Advice.Vehicles;
 
 namespace Advice.Judging;
 
@@ -13,24 +12,23 @@ public sealed class AxleJudge(Catalogue catalogue, LimitChoice limits)
 
     /// <summary>One judgement for each check and axle with a value on both sides and a limit on their difference, in the order of the checks.</summary>
     /// <param name="findings">Findings whose ids, units and values were checked.</param>
-    /// <param name="vehicle">The vehicle.</param>
-    /// <param name="jurisdiction">The jurisdiction; null = not stated.</param>
-    public IReadOnlyList<Judged> Judge(IReadOnlyList<FindingReport> findings, Vehicle vehicle, string? jurisdiction) =>
+    /// <param name="case">The vehicle, the law and the reader.</param>
+    public IReadOnlyList<Judged> Judge(IReadOnlyList<FindingReport> findings, Case @case) =>
     [
         .. findings.Where(finding => finding.Value is not null).GroupBy(finding => finding.Check)
-            .SelectMany(measured => Axles.Select(axle => Judge(catalogue.Checks[measured.Key], axle.Axle, Last(measured, axle.Left), Last(measured, axle.Right), vehicle, jurisdiction)))
+            .SelectMany(measured => Axles.Select(axle => Judge(catalogue.Checks[measured.Key], axle.Axle, Last(measured, axle.Left), Last(measured, axle.Right), @case)))
             .OfType<Judged>(),
     ];
 
-    private Judged? Judge(Check check, string axle, FindingReport? left, FindingReport? right, Vehicle vehicle, string? jurisdiction)
+    private Judged? Judge(Check check, string axle, FindingReport? left, FindingReport? right, Case @case)
     {
         if (left is null || right is null
-            || Verdicts.Of(limits.AcrossAxle(check, axle, vehicle, jurisdiction).Select(limit => LimitVerdict.Of(limit, Apart(limit, check, left, right)))) is not { } verdicts)
+            || Verdicts.Of(limits.AcrossAxle(check, axle, @case).Select(limit => LimitVerdict.Of(limit, Apart(limit, check, left, right)))) is not { } verdicts)
             return null;
         var (limit, deficiency) = (verdicts.Decisive.Limit, verdicts.Decisive.Deficiency);
         var means = deficiency > Deficiency.None ? limit.Means : null;
         return new Judged(
-            VerdictWriter.Write(check.Id, axle, verdicts, vehicle), means is { } sign ? new Outcome(sign.Id, axle, sign.Value, deficiency) : null);
+            VerdictWriter.Write(check.Id, axle, verdicts, @case), means is { } sign ? new Outcome(sign.Id, axle, sign.Value, deficiency) : null);
     }
 
     private static double Apart(Limit limit, Check check, FindingReport left, FindingReport right)

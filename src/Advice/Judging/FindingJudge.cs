@@ -2,7 +2,6 @@ using System.Globalization;
 using Advice.Documents;
 using Advice.Findings;
 using Advice.Knowledge;
-using Advice.Vehicles;
 
 namespace Advice.Judging;
 
@@ -10,12 +9,12 @@ namespace Advice.Judging;
 public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 {
     /// <summary>Judges a finding whose ids, units and values were checked.</summary>
-    public Judged Judge(FindingReport finding, Vehicle vehicle, string? jurisdiction)
+    public Judged Judge(FindingReport finding, Case @case)
     {
         var check = catalogue.Checks[finding.Check];
         return finding.Observation is { } observation
             ? Observed(check, finding, observation)
-            : Measured(check, finding, finding.Value!.Value, vehicle, jurisdiction);
+            : Measured(check, finding, finding.Value!.Value, @case);
     }
 
     private Judged Observed(Check check, FindingReport finding, string value)
@@ -42,17 +41,17 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
         return shown is null ? Deficiency.Minor : catalogue.Faults[shown.Fault].Deficiency;
     }
 
-    private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
+    private Judged Measured(Check check, FindingReport finding, double value, Case @case)
     {
         var unit = finding.Unit!;
-        var ours = Verdicts.Of(limits.For(check, finding.Position, vehicle, jurisdiction).Select(limit => LimitVerdict.Of(limit, value, unit)));
+        var ours = Verdicts.Of(limits.For(check, finding.Position, @case).Select(limit => LimitVerdict.Of(limit, value, unit)));
         var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
         if (verdicts is null)
             return new Judged(NotJudged(check, finding), null);
 
         var deficiency = verdicts.Decisive.Deficiency;
         return new Judged(
-            VerdictWriter.Write(check.Id, finding.Position, verdicts, vehicle),
+            VerdictWriter.Write(check.Id, finding.Position, verdicts, @case),
             new Outcome(check.Id, finding.Position, deficiency >= Deficiency.Minor ? Sign.BeyondLimit : null, deficiency));
     }
 

@@ -1,6 +1,5 @@
 using Advice.Documents;
 using Advice.Knowledge;
-using Advice.Vehicles;
 
 namespace Advice.Judging;
 
@@ -15,22 +14,36 @@ public sealed class FindingsReader(Catalogue catalogue)
 
     /// <summary>Reads findings whose ids, units and values were checked.</summary>
     /// <param name="findings">The findings.</param>
-    /// <param name="vehicle">The vehicle.</param>
-    /// <param name="jurisdiction">The jurisdiction; null = not stated.</param>
-    /// <param name="asOf">The day for which they are read.</param>
-    public FindingsReading Read(IReadOnlyList<FindingReport> findings, Vehicle vehicle, string? jurisdiction, DateOnly asOf)
+    /// <param name="case">The day, the vehicle, the law and the reader.</param>
+    public FindingsReading Read(IReadOnlyList<FindingReport> findings, Case @case)
     {
-        bool IsOld(FindingReport finding) => finding.On is { } on && asOf.DayNumber - on.DayNumber > DaysThatCount;
-        var each = findings.Select(finding => _each.Judge(finding, vehicle, jurisdiction)).ToList();
-        var axles = _axles.Judge(findings, vehicle, jurisdiction);
-        var (stated, done) = (findings.Select(finding => finding.Check).ToHashSet(), findings.Where(finding => !IsOld(finding)).Select(finding => finding.Check).ToHashSet());
-        var own = each.Where((one, i) => one.Outcome is { } outcome && (outcome.Value is not null || !IsOld(findings[i])));
+        var each = findings.Select(finding => _each.Judge(finding, @case)).ToList();
+        var axles = _axles.Judge(findings, @case);
+        var stated = findings.Select(finding => finding.Check).ToHashSet();
+        var own = each.Where((one, i) => one.Outcome is { } outcome && IsLatest(findings[i], findings) && (outcome.Value is not null || !IsOld(findings[i], @case)));
         var implied = axles.Where(one => one.Outcome is { } outcome && !stated.Contains(outcome.Check));
         return new FindingsReading(
-            [.. each.Select((one, i) => one.Document with { Note = Notes(one.Document.Note, NotDone(findings, i), IsOld(findings[i]) ? "This was some time ago; check it again." : null) })],
+            [.. each.Select((one, i) => one.Document with { Latest = IsLatest(findings[i], findings), Note = Note(one.Document.Note, findings, i, @case) })],
             [.. axles.Select(one => one.Document)],
             [.. own.Concat(implied).Select(one => one.Outcome!)],
-            done);
+            findings.Where(finding => !IsOld(finding, @case)).Select(finding => finding.Check).ToHashSet());
+    }
+
+    private static bool IsOld(FindingReport finding, Case @case) => finding.On is { } on && @case.AsOf.DayNumber - on.DayNumber > DaysThatCount;
+
+    /// <summary>What is not dated was found now.</summary>
+    private static bool IsLatest(FindingReport finding, IReadOnlyList<FindingReport> findings) => finding.On is not { } on
+        || !findings.Any(other => other.Check == finding.Check && other.Position == finding.Position && (other.On is not { } later || later > on));
+
+    private string? Note(string? note, IReadOnlyList<FindingReport> findings, int at, Case @case)
+    {
+        var notes = new[]
+        {
+            note,
+            NotDone(findings, at),
+            !IsLatest(findings[at], findings) ? "A later finding takes its place." : IsOld(findings[at], @case) ? "This was some time ago; check it again." : null,
+        }.OfType<string>().ToList();
+        return notes.Count == 0 ? null : string.Join(' ', notes);
     }
 
     /// <summary>A check counts as done wherever it was done first; the last of its findings names the places of which nothing is known.</summary>
@@ -44,6 +57,4 @@ public sealed class FindingsReader(Catalogue catalogue)
             .Select(place => place.Replace('-', ' ')).ToList();
         return open.Count == 0 ? null : $"Nothing is reported of {string.Join(", ", open)}.";
     }
-
-    private static string? Notes(params string?[] notes) => notes.OfType<string>().ToList() is { Count: > 0 } some ? string.Join(' ', some) : null;
 }

@@ -8,12 +8,12 @@ namespace Advice.Judging;
 public sealed class LimitChoice(Catalogue catalogue)
 {
     /// <summary>Our limits on a value at a position; without a jurisdiction those of all.</summary>
-    public IReadOnlyList<Limit> For(Check check, string? position, Vehicle vehicle, string? jurisdiction) =>
-        [.. Applying(check, position, vehicle, jurisdiction).Where(limit => limit.AcrossAxle is null)];
+    public IReadOnlyList<Limit> For(Check check, string? position, Case @case) =>
+        [.. Applying(check, position, @case).Where(limit => limit.AcrossAxle is null)];
 
     /// <summary>Our limits on how far left and right may differ on an axle.</summary>
-    public IReadOnlyList<Limit> AcrossAxle(Check check, string? axle, Vehicle vehicle, string? jurisdiction) =>
-        [.. Applying(check, axle, vehicle, jurisdiction).Where(limit => limit.AcrossAxle is not null)];
+    public IReadOnlyList<Limit> AcrossAxle(Check check, string? axle, Case @case) =>
+        [.. Applying(check, axle, @case).Where(limit => limit.AcrossAxle is not null)];
 
     /// <summary>The limit that the caller supplies. Passing it is as bad as passing ours, but at most major: it may stand well above the
     /// point at which the part becomes dangerous.</summary>
@@ -28,12 +28,12 @@ public sealed class LimitChoice(Catalogue catalogue)
             worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
     }
 
-    private IEnumerable<Limit> Applying(Check check, string? position, Vehicle vehicle, string? jurisdiction) =>
+    private IEnumerable<Limit> Applying(Check check, string? position, Case @case) =>
         catalogue.LimitsByCheck[check.Id]
-            .Where(limit => Governs(limit.Jurisdiction, jurisdiction)
-                && limit.When.IsLikely(vehicle)
+            .Where(limit => Governs(limit.Jurisdiction, @case.Jurisdiction)
+                && limit.When.IsLikely(@case.Vehicle)
                 && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
-            .Select(limit => OnVehicle(limit, vehicle)).OfType<Limit>();
+            .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>();
 
     private static Limit? OnVehicle(Limit limit, Vehicle vehicle) =>
         limit.Times is null ? limit

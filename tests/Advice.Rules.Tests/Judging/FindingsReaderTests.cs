@@ -103,8 +103,19 @@ public class FindingsReaderTests
         Assert.Equal(!done, reading.Judgements[0].Note!.Contains("again", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Read_PadsThatWereReplacedSince_OnlyTheLatestCounts()
+    {
+        var pad = Value("brake-pad-thickness", 0.5, "mm", "front-left");
+
+        var reading = Read("US", pad with { On = new DateOnly(2026, 1, 10) }, pad with { On = new DateOnly(2026, 2, 10), Value = 11 });
+
+        Assert.Equal([false, true], reading.Judgements.Select(judgement => judgement.Latest));
+        Assert.Null(Assert.Single(reading.Outcomes).Value);
+    }
+
     private static FindingsReading Read(string jurisdiction, params FindingReport[] findings) =>
-        Findings.Read(findings, Unknown, jurisdiction.Length == 0 ? null : jurisdiction, new DateOnly(2026, 3, 1));
+        Findings.Read(findings, new Case { AsOf = new DateOnly(2026, 3, 1), Vehicle = Unknown, Jurisdiction = jurisdiction.Length == 0 ? null : jurisdiction });
 
     private static FindingReport Value(string check, double value, string unit, string? position) =>
         new() { Check = check, Value = value, Unit = unit, Position = position };

@@ -12,6 +12,7 @@ namespace Advice.Rules.Tests.Judging;
 /// <summary>What holds of every measured check, on every vehicle, under every law.</summary>
 public class JudgingLawTests
 {
+    private static readonly DateOnly Today = new(2026, 3, 1);
     private static readonly Catalogue Known = RepositoryRules.Book.Catalogue;
     private static readonly FindingsReader Findings = new(Known);
     private static readonly Check[] Measured = [.. Known.Checks.Values.Where(check => check.Measure is not null).OrderBy(check => check.Id, StringComparer.Ordinal)];
@@ -66,6 +67,6 @@ public class JudgingLawTests
         Judgement(check, value, unit, any).Deficiency ?? Deficiency.None;
 
     private static JudgementDocument Judgement(Check check, double value, string unit, (VehicleDescription Vehicle, string? Jurisdiction, double, double) any) =>
-        Findings.Read([new FindingReport { Check = check.Id, Value = value, Unit = unit }], VehicleReader.Read(any.Vehicle, new DateOnly(2026, 3, 1)), any.Jurisdiction, new DateOnly(2026, 3, 1))
+        Findings.Read([new FindingReport { Check = check.Id, Value = value, Unit = unit }], new Case { AsOf = Today, Vehicle = VehicleReader.Read(any.Vehicle, Today), Jurisdiction = any.Jurisdiction })
             .Judgements[0];
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advice.Documents;
+using Advice.Intake;
 using Advice.Knowledge;
 
 namespace Advice.Rules.Tests.Judging;
@@ -7,6 +8,7 @@ namespace Advice.Rules.Tests.Judging;
 /// <summary>A row of published-limits.tsv: a value at or just beyond a published limit, and the class that follows from it.</summary>
 internal sealed record Published(FindingReport Finding, string? Jurisdiction, VehicleDescription Vehicle, Deficiency Class, string Source)
 {
+    private static readonly DateOnly Today = new(2026, 3, 1);
     private static readonly string File = Path.Combine(RepositoryRules.Directory, "..", "tests", "Advice.Rules.Tests", "Judging", "published-limits.tsv");
 
     /// <summary>All rows, as they stand in the file.</summary>
@@ -28,6 +30,9 @@ internal sealed record Published(FindingReport Finding, string? Jurisdiction, Ve
             },
             Or(cells[4]), cells[5].Split(';', StringSplitOptions.RemoveEmptyEntries).Aggregate(new VehicleDescription(), With), Enum.Parse<Deficiency>(cells[6], true), cells[7]);
     }
+
+    /// <summary>Its vehicle under its law.</summary>
+    public Case Case => new() { AsOf = Today, Vehicle = VehicleReader.Read(Vehicle, Today), Jurisdiction = Jurisdiction };
 
     private static VehicleDescription With(VehicleDescription vehicle, string fact) => fact.Split('=') switch
     {

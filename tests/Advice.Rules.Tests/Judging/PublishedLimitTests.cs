@@ -1,4 +1,3 @@
-using Advice.Intake;
 using Advice.Judging;
 
 namespace Advice.Rules.Tests.Judging;
@@ -15,7 +14,7 @@ public class PublishedLimitTests
     {
         var published = Published.Read(row);
 
-        var judgement = Findings.Read([published.Finding], VehicleReader.Read(published.Vehicle, new DateOnly(2026, 3, 1)), published.Jurisdiction, new DateOnly(2026, 3, 1)).Judgements[0];
+        var judgement = Findings.Read([published.Finding], published.Case).Judgements[0];
 
         Assert.True(judgement.Judged, judgement.Note);
         Assert.True(published.Class == judgement.Deficiency, $"{judgement.Deficiency} by {judgement.Limit} ({judgement.Source}); margin {judgement.Margin} {judgement.Unit}");

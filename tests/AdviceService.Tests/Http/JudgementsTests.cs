@@ -104,6 +104,21 @@ public class JudgementsTests(RunningService service)
     }
 
     [Fact]
+    public async Task Judge_DangerousOnceAndGoodSince_MayBeDriven()
+    {
+        var answer = await service.AskAsync(
+            "/v1/judgements",
+            """
+            {"asOf":"2026-03-01","jurisdiction":"UK","vehicle":{},"findings":[
+             {"check":"brake-pad-thickness","position":"front-left","value":1.0,"unit":"mm","on":"2026-01-10"},
+             {"check":"brake-pad-thickness","position":"front-left","value":11,"unit":"mm","on":"2026-02-10"}]}
+            """);
+
+        Assert.Equal("normal", answer.GetProperty("driving").GetProperty("advice").GetString());
+        Assert.Equal("dangerous", answer.GetProperty("judgements")[0].GetProperty("deficiency").GetString());
+    }
+
+    [Fact]
     public async Task Judge_NoJurisdiction_TakesTheStrictestAndSaysSo()
     {
         var answer = await service.AskAsync("/v1/judgements", """{"vehicle":{},"findings":[{"check":"tyre-tread-depth","value":1.59,"unit":"mm"}]}""");
