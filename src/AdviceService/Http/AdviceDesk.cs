@@ -32,18 +32,24 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     /// <summary>Says how the service items stand.</summary>
     public ReadResult<DueAnswer> Reckon(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.Reckon);
 
-    /// <summary>Answers a line of a batch.</summary>
-    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json)
-    {
-        var line = _reader.ReadLine(utf8Json, _advice.Today);
-        return (line.Id, Answer(line.Request, _advice.To));
-    }
+    /// <summary>Answers a line of a batch in full.</summary>
+    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.To);
+
+    /// <summary>Answers a line of a batch in the few figures by which a fleet is sorted.</summary>
+    public (JsonElement? Id, ReadResult<TriageDocument> Answer) TriageLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.Triage);
 
     /// <summary>Answers a why-not question.</summary>
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
         return Answer(question, _advice.WhyNot);
+    }
+
+    private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
+        where T : class
+    {
+        var line = _reader.ReadLine(utf8Json, _advice.Today);
+        return (line.Id, Answer(line.Request, answer));
     }
 
     private static ReadResult<T> Answer<TAsked, T>(ReadResult<TAsked> request, Func<TAsked, T> answer)

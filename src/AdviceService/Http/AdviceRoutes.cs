@@ -1,13 +1,12 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
-/// <summary>Advice on one vehicle and on many.</summary>
+/// <summary>Advice on one vehicle.</summary>
 internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
@@ -36,13 +35,6 @@ internal static class AdviceRoutes
             .WithName("whyNot").WithSummary("Why a fault or check did not come up")
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
-
-        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
-            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
-            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
-            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
-            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
