@@ -32,5 +32,5 @@ internal static class DueWriter
 
     private static string Amount(double past, string unit, string? on) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(past >= 0 ? $"Past it by {past:N0} {unit}" : $"{-past:N0} {unit} to go")}{(on is null ? "" : $" ({on})")}");
+        $"{Math.Abs(past):N0} {unit} {(past >= 0 ? "past it" : "to go")}{(on is null ? "" : $" ({on})")}");
 }
