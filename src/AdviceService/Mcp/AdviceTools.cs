@@ -14,6 +14,18 @@ internal static class AdviceTools
             + "It says whether it may be driven, what to inspect first and how, with cautions and reasons, and which question to ask next.",
             "advise", (desk, arguments) => desk.Answer(arguments), Written.As.AdviceDocument),
         AdviceTool.Of(
+            "inspect", "The whole inspection",
+            "Call this to plan the maintenance inspection of a vehicle: every check that applies to it, within the minutes given, and what is due.",
+            "inspect", (desk, arguments) => desk.Inspect(arguments), Written.As.AdviceDocument),
+        AdviceTool.Of(
+            "judge", "Judge findings",
+            "Call this when something was measured or seen at a check: it says what that means against the limit for this vehicle, place and jurisdiction.",
+            "judge", (desk, arguments) => desk.Judge(arguments), Written.As.JudgementsAnswer),
+        AdviceTool.Of(
+            "due", "What is due",
+            "Call this to learn which services are overdue, due or soon, by distance and time.",
+            "reckonDue", (desk, arguments) => desk.Reckon(arguments), Written.As.DueAnswer),
+        AdviceTool.Of(
             "why_not", "Why a fault or check did not come up",
             "Call this when someone asks why the advice does not name a certain fault or check: the members of a request for advice, and fault or check.",
             "whyNot", (desk, arguments) => desk.WhyNot(arguments), Written.As.WhyNotDocument),

@@ -15,6 +15,9 @@ public class McpTests(RunningService service)
     public static TheoryData<string, string> Calls => new()
     {
         { "advise", """{"asOf":"2026-03-01","vehicle":{"fuel":"gasoline"},"complaint":"It squeals when I brake"}""" },
+        { "inspect", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline"},"workshop":{"minutes":30}}""" },
+        { "judge", """{"asOf":"2026-03-01","vehicle":{},"jurisdiction":"EU","findings":[{"check":"tyre-tread-depth","value":1.5,"unit":"mm"}]}""" },
+        { "due", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline","odometer":{"value":150000,"unit":"km"}}}""" },
         { "why_not", """{"asOf":"2026-03-01","vehicle":{"fuel":"gasoline"},"complaint":"It squeals when I brake","fault":"wheel-bearing-worn"}""" },
         { "search_catalogue", """{"words":"brake pads worn","kind":"faults","limit":3}""" },
     };
@@ -38,6 +41,9 @@ public class McpTests(RunningService service)
         var path = tool switch
         {
             "advise" => "/v1/advice",
+            "inspect" => "/v1/inspection",
+            "judge" => "/v1/judgements",
+            "due" => "/v1/due",
             "why_not" => "/v1/why-not",
             _ => "/v1/catalogue/search",
         };
