@@ -45,5 +45,5 @@ public sealed class ComplaintReader
     }
 
     private Phrase Parse(string id, string text) =>
-        new(id, [.. vocabulary.Read(WordSplitter.Split(text)).Where(w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
+        new(id, [.. vocabulary.ReadPhrase(text, w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
 }

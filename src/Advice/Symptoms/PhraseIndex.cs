@@ -43,7 +43,7 @@ internal sealed class PhraseIndex
     {
         for (var start = 0; start < sentence.Count; start++)
         {
-            foreach (var phrase in byTerm.GetValueOrDefault(sentence[start].Term, []))
+            foreach (var phrase in sentence[start].Classes.Prepend(sentence[start].Term).SelectMany(t => byTerm.GetValueOrDefault(t, [])))
             {
                 if (At(sentence, start, phrase) is { } match && match.Confidence >= leastConfidence)
                     yield return match;
@@ -71,6 +71,11 @@ internal sealed class PhraseIndex
             {
                 found.Add(place);
                 last = place;
+            }
+            else if (WordClasses.IsClass(term) && sentence.Count == phrase.Terms.Length - 1)
+            {
+                // A part alone says nothing, unless it is all that is said: "Wiper motor."
+                continue;
             }
             else if (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
             {
@@ -106,7 +111,7 @@ internal sealed class PhraseIndex
     {
         for (var i = from; i < to; i++)
         {
-            if (sentence[i].Term == term && !taken.Contains(i))
+            if (sentence[i].Is(term) && !taken.Contains(i))
                 return i;
         }
 
@@ -115,20 +120,22 @@ internal sealed class PhraseIndex
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
     private int Gaps(Phrase phrase) =>
-        Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+        Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     private PhraseMatch? Match(IReadOnlyList<Word> sentence, List<int> places, Phrase phrase, int inversions)
     {
         var words = places.ConvertAll(i => sentence[i]);
-        var weight = words.Sum(w => weights[w.Term]);
-        var coverage = weight / phrase.Terms.Sum(t => weights[t]);
+        var terms = phrase.HasClass && words.Count < phrase.Terms.Length ? phrase.Terms.Where(t => !WordClasses.IsClass(t)).ToArray() : phrase.Terms;
+        var classed = terms.Where(WordClasses.IsClass).SelectMany(c => words.Where(w => w.Is(c))).ToList();
+        var weight = words.Sum(w => terms.Where(w.Is).Max(t => weights[t]));
+        var coverage = weight / terms.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Count;
         if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
             || (phrase.Terms.Length == 2 && words[0].Clause != words[^1].Clause))
             return null;
-        var confidence = (phrase.Terms.Length == 1 ? OneWord : Full) * coverage
+        var confidence = (terms.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
-        return new(phrase.Meaning, words, Math.Round(confidence, 2), weight);
+        return new(phrase.Meaning, words, Math.Round(confidence, 2), weight) { Classed = classed };
     }
 }

@@ -18,7 +18,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
     /// <returns>Whether anything was recognised.</returns>
     public bool Read(IReadOnlyList<Word> sentence)
     {
-        var possible = circumstances.Find(sentence);
+        var byClass = circumstances.Find(sentence).ToLookup(c => c.Classed.Count > 0);
+        var possible = byClass[false].ToList();
         var found = Selection.Take(
             symptoms.Find([.. sentence.Where(w => w.Kind == WordKind.Content)], ComplaintReader.LeastConfidence)
                 .Where(s => !possible.Any(s.IsWithin)),
@@ -29,6 +30,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
         var attached = false;
         foreach (var circumstance in around)
             attached |= Attach(circumstance, here, sentence, attachment);
+        foreach (var statement in here)
+            statement.Occasions.AddRange(byClass[true].Where(c => c.Classed.All(statement.Match.Words.Contains)).Select(c => c.Meaning));
         statements.AddRange(here);
         before = here;
         return found.Count > 0 || attached;

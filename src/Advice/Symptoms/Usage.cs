@@ -125,7 +125,33 @@ internal static class Usage
         separate: separation
         shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, switch off, turn itself off, turn off itself
         lightup: light up, lit up
+        comeoff: come off
+        falloff: fall off
+        flyoff: fly off, flew off, flown off
+        breakoff: break off, snap off
+        comeloose: come loose, work loose
+        comeapart: come apart
+        fallapart: fall apart
+        goout: go out
+        goblank: go blank, go black, go dark
+        actup: act up
+        burnout: burn out
+        lockup: lock up
         speed up: sped up
+        """;
+
+    /// <summary>
+    /// Classes of words for phrases: "&lt;class&gt;: words". A class that was named before may stand among the words.
+    /// The name of a class is one of its words, so that a phrase is read as it is written.
+    /// </summary>
+    public const string Classes = """
+        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch
+        <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
+        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot damage worn rust corrode buckle shear sever crumble
+        <failed>: failed bad faulty defective dead die quit malfunction erratic goout actup burnout intermittent goblank
+        <stuck>: stuck jam seize freeze bind lockup
+        <leaks>: leaks drip seep spill gush spray pour squirt
+        <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong
         """;
 
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
