@@ -54,9 +54,10 @@ internal sealed class PhraseIndex
     private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase)
     {
         if (phrase.Exact is not null)
-            return sentence[start].Surface == phrase.Exact ? Match(sentence, [start], phrase, 0) : null;
+            return sentence[start].Surface == phrase.Exact ? Match(sentence, [(start, phrase.Terms[0])], phrase, phrase.Terms, 0) : null;
         var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase));
-        var found = new List<int>(phrase.Terms.Length);
+        var found = new List<(int Place, string Term)>(phrase.Terms.Length);
+        var asked = phrase.Terms;
         int last = -1, inversions = 0;
         foreach (var term in phrase.Terms)
         {
@@ -69,13 +70,13 @@ internal sealed class PhraseIndex
 
             if (place >= 0)
             {
-                found.Add(place);
+                found.Add((place, term));
                 last = place;
             }
             else if (WordClasses.IsClass(term) && sentence.Count == phrase.Terms.Length - 1)
             {
                 // A part alone says nothing, unless it is all that is said: "Wiper motor."
-                continue;
+                asked = [.. asked.Where(t => t != term)];
             }
             else if (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
             {
@@ -84,11 +85,11 @@ internal sealed class PhraseIndex
         }
 
         found.Sort();
-        return found[0] == start ? Match(sentence, found, phrase, inversions) : null;
+        return found.Count > 0 && found[0].Place == start ? Match(sentence, found, phrase, asked, inversions) : null;
     }
 
     /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
-    private static bool Leaps(IReadOnlyList<Word> sentence, List<int> places)
+    private static bool Leaps(IReadOnlyList<Word> sentence, int[] places)
     {
         for (var i = places[0]; i < places[^1]; i++)
         {
@@ -107,11 +108,11 @@ internal sealed class PhraseIndex
         _ => end,
     };
 
-    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<int> taken)
+    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<(int Place, string Term)> taken)
     {
         for (var i = from; i < to; i++)
         {
-            if (sentence[i].Is(term) && !taken.Contains(i))
+            if (sentence[i].Is(term) && !taken.Exists(f => f.Place == i))
                 return i;
         }
 
@@ -122,20 +123,21 @@ internal sealed class PhraseIndex
     private int Gaps(Phrase phrase) =>
         Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
-    private PhraseMatch? Match(IReadOnlyList<Word> sentence, List<int> places, Phrase phrase, int inversions)
+    private PhraseMatch? Match(
+        IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions)
     {
-        var words = places.ConvertAll(i => sentence[i]);
-        var terms = phrase.HasClass && words.Count < phrase.Terms.Length ? phrase.Terms.Where(t => !WordClasses.IsClass(t)).ToArray() : phrase.Terms;
-        var classed = terms.Where(WordClasses.IsClass).SelectMany(c => words.Where(w => w.Is(c))).ToList();
-        var weight = words.Sum(w => terms.Where(w.Is).Max(t => weights[t]));
-        var coverage = weight / terms.Sum(t => weights[t]);
-        var gap = places[^1] - places[0] + 1 - places.Count;
+        var places = found.Select(f => f.Place).ToArray();
+        var words = places.Select(i => sentence[i]).ToList();
+        var weight = found.Sum(f => weights[f.Term]);
+        var coverage = weight / asked.Sum(t => weights[t]);
+        var gap = places[^1] - places[0] + 1 - places.Length;
         if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
             || (phrase.Terms.Length == 2 && words[0].Clause != words[^1].Clause))
             return null;
-        var confidence = (terms.Length == 1 ? OneWord : Full) * coverage
+        var confidence = (asked.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
+        var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
         return new(phrase.Meaning, words, Math.Round(confidence, 2), weight) { Classed = classed };
     }
 }
