@@ -33,15 +33,18 @@ public sealed class ComplaintReader
         var raw = WordSplitter.Split(complaint);
         var codes = TroubleCodeScanner.Scan(raw);
         var words = vocabulary.Read(raw);
-        var reading = new SentenceReader(complaint, words, symptoms, circumstances);
-        var understood = codes.Select(c => c.Sentence).ToHashSet();
-        foreach (var sentence in words.GroupBy(w => w.Sentence))
-        {
-            if (reading.Read([.. sentence]))
-                understood.Add(sentence.Key);
-        }
+        var (reports, sentences) = Read(complaint, words, patient: false);
+        if (reports.Count == 0)
+            (reports, sentences) = Read(complaint, words, patient: true);
+        var understood = codes.Select(c => c.Sentence).Concat(sentences).ToHashSet();
+        return new(reports, [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)]);
+    }
 
-        return new(reading.Reports(), [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)]);
+    private (IReadOnlyList<Report> Reports, List<int> Understood) Read(string complaint, List<Word> words, bool patient)
+    {
+        var reading = new SentenceReader(complaint, words, symptoms, circumstances, patient);
+        var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
+        return (reading.Reports(), understood);
     }
 
     private Phrase Parse(string id, string text) =>

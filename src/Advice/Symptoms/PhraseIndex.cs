@@ -14,10 +14,12 @@ internal sealed class PhraseIndex
     private const double PerInversion = 0.88;
     private const double PerClause = 0.85;
     private const double PerSlip = 0.9;
+    private const int FarGap = 8;
     private const double LeastCoverage = 0.75;
     private const int LeastTermsForPartial = 4;
     private readonly FrozenDictionary<string, Phrase[]> byTerm;
     private readonly FrozenDictionary<string, double> weights;
+    private readonly FrozenSet<string> parts;
     private readonly int gaps;
     private readonly bool strict;
 
@@ -33,29 +35,33 @@ internal sealed class PhraseIndex
         byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: p)))
             .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+        parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
         weights = byTerm.ToFrozenDictionary(
             p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Select(q => q.Meaning).Distinct().Count()), StringComparer.Ordinal);
     }
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
-    public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence)
+    /// <param name="sentence">The words that count.</param>
+    /// <param name="leastConfidence">What is less sure is left out.</param>
+    /// <param name="patient">Whether a part and what is said of it may stand far apart, as in a sentence that says nothing else.</param>
+    public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
         for (var start = 0; start < sentence.Count; start++)
         {
             foreach (var phrase in sentence[start].Classes.Prepend(sentence[start].Term).SelectMany(t => byTerm.GetValueOrDefault(t, [])))
             {
-                if (At(sentence, start, phrase) is { } match && match.Confidence >= leastConfidence)
+                if ((!patient || phrase.HasClass) && At(sentence, start, phrase, patient) is { } match && match.Confidence >= leastConfidence)
                     yield return match;
             }
         }
     }
 
-    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase)
+    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase, bool patient)
     {
         if (phrase.Exact is not null)
-            return sentence[start].Surface == phrase.Exact ? Match(sentence, [(start, phrase.Terms[0])], phrase, phrase.Terms, 0) : null;
-        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase));
+            return sentence[start].Surface == phrase.Exact ? Match(sentence, [(start, phrase.Terms[0])], phrase, phrase.Terms, 0, patient) : null;
+        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase, patient));
         var found = new List<(int Place, string Term)>(phrase.Terms.Length);
         var asked = phrase.Terms;
         int last = -1, inversions = 0;
@@ -85,7 +91,7 @@ internal sealed class PhraseIndex
         }
 
         found.Sort();
-        return found.Count > 0 && found[0].Place == start ? Match(sentence, found, phrase, asked, inversions) : null;
+        return found.Count > 0 && found[0].Place == start ? Match(sentence, found, phrase, asked, inversions, patient) : null;
     }
 
     /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
@@ -98,6 +104,22 @@ internal sealed class PhraseIndex
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
+    /// at once, for then that is the one meant ("ripped the fuel tank door"); and "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
+    /// </summary>
+    private bool IsSaidOf(IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, bool inverted)
+    {
+        var last = found.FindLast(f => !WordClasses.IsClass(f.Term)).Place;
+        if (last + 1 < sentence.Count && sentence[last + 1].Index == sentence[last].Index + 1 && IsOther(last + 1))
+            return false;
+        if (inverted && sentence[found[^1].Place].Link is "to" or "into" or "onto" or "by" or "with" or "for" or "as" or "and" or "or")
+            return false;
+        return !Enumerable.Range(found[0].Place, found[^1].Place - found[0].Place).Any(IsOther);
+
+        bool IsOther(int place) => parts.Contains(sentence[place].Term) && !found.Exists(f => f.Place == place);
     }
 
     /// <summary>"No" stands right before its word, "not" at most one word away.</summary>
@@ -120,22 +142,22 @@ internal sealed class PhraseIndex
     }
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
-    private int Gaps(Phrase phrase) =>
-        Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+    private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     private PhraseMatch? Match(
-        IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions)
+        IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions, bool patient)
     {
         var places = found.Select(f => f.Place).ToArray();
         var words = places.Select(i => sentence[i]).ToList();
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
-            || (phrase.Terms.Length == 2 && words[0].Clause != words[^1].Clause))
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
+            || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
+            || (phrase.HasClass && !IsSaidOf(sentence, found, inversions > 0)))
             return null;
         var confidence = (asked.Length == 1 ? OneWord : Full) * coverage
-            * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)
+            * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
         var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
         return new(phrase.Meaning, words, Math.Round(confidence, 2), weight) { Classed = classed };

@@ -3,7 +3,13 @@ using System.Collections.Frozen;
 namespace Advice.Symptoms;
 
 /// <summary>Reads the sentences of one text in order and collects what they report.</summary>
-internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances)
+/// <param name="text">The text.</param>
+/// <param name="words">Its words.</param>
+/// <param name="symptoms">The phrases of symptoms.</param>
+/// <param name="circumstances">The phrases of occasions and positions.</param>
+/// <param name="patient">Whether a part and what is said of it may stand far apart.</param>
+internal sealed class SentenceReader(
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, bool patient = false)
 {
     /// <summary>Words by which a sentence refers to the one before it: "It only happens when cold".</summary>
     private static readonly FrozenSet<string> Referring = new[]
@@ -20,10 +26,9 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
     {
         var byClass = circumstances.Find(sentence).ToLookup(c => c.Classed.Count > 0);
         var possible = byClass[false].ToList();
+        var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
         var found = Selection.Take(
-            symptoms.Find([.. sentence.Where(w => w.Kind == WordKind.Content)], ComplaintReader.LeastConfidence)
-                .Where(s => !possible.Any(s.IsWithin)),
-            used);
+            symptoms.Find(content, ComplaintReader.LeastConfidence, patient).Where(s => !possible.Any(s.IsWithin)), used);
         var around = Selection.Take(possible, used);
         var here = Stated(found);
         var attachment = new Attachment(around);

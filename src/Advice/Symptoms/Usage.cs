@@ -147,7 +147,7 @@ internal static class Usage
     public const string Classes = """
         <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch
         <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
-        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot damage worn rust corrode buckle shear sever crumble
+        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble
         <failed>: failed bad faulty defective dead die quit malfunction erratic goout actup burnout intermittent goblank
         <stuck>: stuck jam seize freeze bind lockup
         <leaks>: leaks drip seep spill gush spray pour squirt

@@ -33,8 +33,13 @@ internal sealed partial class Vocabulary
         var words = text.Select(Of).ToList();
         // A meaning may be part of another: "no longer" is "not", and "not work" is "fail".
         words = groups.Join(groups.Join(words));
+        string? link = null;
         for (var i = 0; i < words.Count; i++)
-            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term) };
+        {
+            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Link = link };
+            link = words[i].Kind == WordKind.Link ? words[i].Surface : words[i].Kind == WordKind.Content ? null : link;
+        }
+
         return words;
     }
 

@@ -15,6 +15,9 @@ internal sealed record Word(
     /// <summary>The classes that its term belongs to.</summary>
     public IReadOnlyList<string> Classes { get; init; } = [];
 
+    /// <summary>The preposition right before it, if any.</summary>
+    public string? Link { get; init; }
+
     /// <summary>Its place among the words of the text.</summary>
     public int Index { get; init; }
 
