@@ -46,7 +46,7 @@ public class AnyBodyTests
 
                 IsAccepted([.. bytes]);
             },
-            iter: 20_000);
+            iter: 10_000);
 
     [Fact]
     public void Read_GoodRequestWithValuesChanged_IsAValueOrErrors()
@@ -66,8 +66,8 @@ public class AnyBodyTests
 
                 _ = IsAccepted(Bytes(body.ToJsonString())) ? Interlocked.Increment(ref accepted) : Interlocked.Increment(ref refused);
             },
-            iter: 5_000);
-        Assert.True(accepted > 200 && refused > 200, $"{accepted} accepted, {refused} refused: the generator makes one kind only.");
+            iter: 2_000);
+        Assert.True(accepted > 100 && refused > 100, $"{accepted} accepted, {refused} refused: the generator makes one kind only.");
     }
 
     [Fact]

@@ -1,11 +1,12 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Advice.Documents;
+using Advice.Rules.Cases;
 
-namespace Advice.Rules.Cases;
+namespace Advice.Rules.Tests.Cases;
 
 /// <summary>Reads a request by its shape alone: types and names of members are checked, ranges and ids are not.</summary>
-public static class PlainRequest
+internal static class PlainRequest
 {
     private static readonly JsonSerializerOptions Strict = new()
     {

@@ -1,0 +1,56 @@
+namespace AdviceService.Tests.Verbs;
+
+public sealed class RulesTestVerbTests : IDisposable
+{
+    private const string Asked = "given: {vehicle: {fuel: gasoline}, complaint: The brake pedal slowly sinks to the floor.}";
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory();
+
+    [Fact]
+    public async Task RulesTest_RepositoryRules_EveryCasePasses()
+    {
+        var (exitCode, output, error) = await Run.ToEndAsync("", "rules", "test", "--rules", Path.Combine(Repository.Root, "rules"));
+
+        Assert.True(exitCode == 0, output + error);
+        Assert.Matches(@"^[1-9]\d* cases, 0 fail, 0 errors in case files\.\s*$", output);
+    }
+
+    [Fact]
+    public async Task RulesTest_CaseThatFails_ShowsExpectedAndActualAndFails()
+    {
+        var (exitCode, output, _) = await TestAsync($"cases:\n  - id: pedal\n    {Asked}\n    driving: normal\n");
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains("own.cases.yaml(2,5): pedal fails", output, StringComparison.Ordinal);
+        Assert.Contains("expected driving: normal", output, StringComparison.Ordinal);
+        Assert.Contains("actual   stop [", output, StringComparison.Ordinal);
+        Assert.Contains("1 cases, 1 fail, 0 errors", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RulesTest_RequestThatTheServiceRefuses_NamesThePlaceAndRunsTheRest()
+    {
+        var (exitCode, output, error) = await TestAsync(
+            $"cases:\n  - id: pedal\n    {Asked}\n    driving: stop\n  - id: wrong\n    given: {{vehicle: {{}}, symptoms: [{{symptom: squeel}}]}}\n    driving: soon\n");
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains("own.cases.yaml(6,47): ", error, StringComparison.Ordinal);
+        Assert.Contains("1 cases, 0 fail, 1 errors", output, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private async Task<(int ExitCode, string Output, string Error)> TestAsync(string cases)
+    {
+        var rules = Path.Combine(Repository.Root, "rules");
+        foreach (var file in Directory.EnumerateFiles(rules, "*.yaml", SearchOption.AllDirectories).Where(file => !file.EndsWith(".cases.yaml", StringComparison.Ordinal)))
+        {
+            var copy = Path.Combine(_folder.FullName, Path.GetRelativePath(rules, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+
+        await File.WriteAllTextAsync(Path.Combine(_folder.FullName, "own.cases.yaml"), cases);
+        return await Run.ToEndAsync("", "rules", "test", "--rules", _folder.FullName);
+    }
+}
