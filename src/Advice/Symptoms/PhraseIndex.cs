@@ -108,14 +108,16 @@ internal sealed class PhraseIndex
 
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
-    /// at once, for then that is the one meant ("ripped the fuel tank door"); and "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
+    /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
     /// </summary>
     private bool IsSaidOf(IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, bool inverted)
     {
         var last = found.FindLast(f => !WordClasses.IsClass(f.Term)).Place;
         if (last + 1 < sentence.Count && sentence[last + 1].Index == sentence[last].Index + 1 && IsOther(last + 1))
             return false;
-        if (inverted && sentence[found[^1].Place].Link is "to" or "into" or "onto" or "by" or "with" or "for" or "as" or "and" or "or")
+        var links = Enumerable.Range(found[0].Place + 1, found[^1].Place - found[0].Place).Select(i => sentence[i].Link).OfType<string>().ToList();
+        var adjacent = found[^1].Place - found[0].Place + 1 == found.Count;
+        if (inverted && !(links.Count == 0 ? adjacent : links.TrueForAll(l => l is "of" or "in" or "from" or "at" or "on")))
             return false;
         return !Enumerable.Range(found[0].Place, found[^1].Place - found[0].Place).Any(IsOther);
 
@@ -152,7 +154,7 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !IsSaidOf(sentence, found, inversions > 0)))
             return null;

@@ -30,7 +30,7 @@ internal sealed class SentenceReader(
         var found = Selection.Take(
             symptoms.Find(content, ComplaintReader.LeastConfidence, patient).Where(s => !possible.Any(s.IsWithin)), used);
         var around = Selection.Take(possible, used);
-        var here = Stated(found);
+        var here = Stated(found, sentence);
         var attachment = new Attachment(around);
         var attached = false;
         foreach (var circumstance in around)
@@ -53,14 +53,14 @@ internal sealed class SentenceReader(
             .Select(g => g.MaxBy(r => r.Confidence)!)];
     }
 
-    private List<Statement> Stated(List<PhraseMatch> found)
+    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence)
     {
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
-        foreach (var match in found)
+        foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
             var listed = stated.Count > 0 && !stated[^1].Present && denial.Continues(stated[^1].Match, match);
-            stated.Add(new(match, !listed && !denial.Governs(match)) { Ceases = denial.Ceases(match) });
+            stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence)) { Ceases = denial.Ceases(match) });
         }
 
         return stated;

@@ -88,7 +88,7 @@ internal static class Usage
         come: came, coming
         lose: lost, loss, losing, loses, loosing
         blow: blew, blown
-        break: broke, broken, busted
+        break: broke, broken, busted, bust
         fall: fell, fallen
         stick: stuck, sticky
         die: died, dying, dies
@@ -145,13 +145,13 @@ internal static class Usage
     /// The name of a class is one of its words, so that a phrase is read as it is written.
     /// </summary>
     public const string Classes = """
-        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch
+        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch boom
         <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
         <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble
         <failed>: failed bad faulty defective dead die quit malfunction erratic goout actup burnout intermittent goblank
         <stuck>: stuck jam seize freeze bind lockup
         <leaks>: leaks drip seep spill gush spray pour squirt
-        <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong
+        <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong missing
         """;
 
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
