@@ -32,7 +32,7 @@ public sealed class GiveAdvice
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
         (_catalogue, _clock) = (catalogue, clock);
-        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values));
+        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems));
         _assessment = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);

@@ -31,6 +31,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Jurisdiction = request.Jurisdiction,
             Vehicle = vehicle,
             Reports = Merged([.. given, .. reading.Reports]),
+            Named = SystemsNamed.Of(reading.Mentions),
             Codes = [.. codes[true]],
             Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),

@@ -14,12 +14,16 @@ public sealed class ComplaintReader
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
     private readonly Circumstances circumstances;
+    private readonly SystemWords systems;
 
-    /// <summary>A reader of these symptoms, occasions and positions.</summary>
-    public ComplaintReader(IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions)
+    /// <summary>A reader of these symptoms, occasions and positions, and of the words for these systems.</summary>
+    public ComplaintReader(
+        IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null)
     {
         var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
-        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases)));
+        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
+            .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))));
+        this.systems = new(systems ?? [], vocabulary);
         this.symptoms = new(
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
@@ -37,7 +41,8 @@ public sealed class ComplaintReader
         if (reports.Count == 0)
             (reports, sentences) = Read(complaint, words, patient: true);
         var understood = codes.Select(c => c.Sentence).Concat(sentences).ToHashSet();
-        return new(reports, [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)]);
+        return new(reports, [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)],
+            [.. systems.Find(complaint, words)]);
     }
 
     private (IReadOnlyList<Report> Reports, List<int> Understood) Read(string complaint, List<Word> words, bool patient)

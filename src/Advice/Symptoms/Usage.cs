@@ -173,6 +173,14 @@ internal static class Usage
         stop sign; stop light turned; parked car; parked cars; parking garage; park it; highway safety; national highway; highway traffic safety;
         """;
 
+    /// <summary>What drivers and traffic do, with words that elsewhere name a part; they name none.</summary>
+    public const string Handling = """
+        apply the brake; applied the brakes; hit the brakes; slam on the brakes; slammed the brakes; step on the brake; press the brake; depress the brake; tap the brakes; let off the brake; release the brake;
+        seat belt; belt up; air bag; gas station; fuel station; petrol station; gas mileage; stop light; traffic light; red light; green light; street light; light traffic; stop sign;
+        turn signal; oil change; cruise control; remote control; traffic control; head on; front end collision; rear end collision; control of the car; lost control; fire engine; window of time; park the car; in park; parking lot;
+        wear and tear; key parts; tow truck; behind the wheel; rain; gearing up; crack of dawn; next door; door to door; out of gas
+        """;
+
     /// <summary>The entries of a list that is separated by semicolons.</summary>
     public static IEnumerable<string> List(string entries) =>
         entries.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
