@@ -11,6 +11,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
     private const int UsualSteps = 8;
 
+    private readonly TroubleReading _trouble = new(catalogue);
     private readonly FindingJudge _judge = new(catalogue, new LimitChoice(catalogue));
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
@@ -25,13 +26,16 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
         var judged = request.Findings.Select(finding => _judge.Judge(finding, vehicle, request.Jurisdiction)).ToList();
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
+        var named = SystemsNamed.Of(reading.Mentions);
+        var signs = given.Concat(reading.Reports).Where(report => report.Present).Select(report => Sign.Symptom(report.Symptom))
+            .Concat(codes[true].Select(Sign.Code)).ToList();
         var @case = new Case
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
             Vehicle = vehicle,
-            Reports = Merged([.. given, .. reading.Reports]),
-            Named = SystemsNamed.Of(reading.Mentions),
+            Reports = Merged([.. given, .. reading.Reports, .. _trouble.Of(reading, named, signs)]),
+            Named = named,
             Codes = [.. codes[true]],
             Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
