@@ -35,7 +35,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Jurisdiction = request.Jurisdiction,
             Vehicle = vehicle,
             Reports = Merged([.. given, .. reading.Reports, .. _trouble.Of(reading, named, signs)]),
-            Named = named,
+            Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),

@@ -11,13 +11,16 @@ internal sealed class TroubleReading(Catalogue catalogue)
 {
     private const double Confidence = 0.6;
 
+    /// <summary>Who speaks so much of one system in a complaint complains of it.</summary>
+    private const double Insistent = 2;
+
     /// <summary>The reports to add.</summary>
     /// <param name="reading">What was read.</param>
     /// <param name="named">How much it speaks of each system.</param>
     /// <param name="signs">The symptoms that are noticed and the codes of the case.</param>
     public IEnumerable<Report> Of(ComplaintReading reading, SystemsNamed named, IReadOnlyList<Sign> signs)
     {
-        if (signs.Count == 0 && !reading.StatesTrouble)
+        if (named.Most < Insistent && (signs.Count > 0 || !reading.StatesTrouble))
             return [];
         var pointedTo = signs.SelectMany(sign => catalogue.ShowsBySign[sign]).Select(rule => catalogue.Faults[rule.Fault].System).ToHashSet();
         return

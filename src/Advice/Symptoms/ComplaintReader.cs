@@ -40,18 +40,13 @@ public sealed class ComplaintReader
         var (reports, sentences) = Read(complaint, words, patient: false);
         if (reports.Count == 0)
             (reports, sentences) = Read(complaint, words, patient: true);
-        var mentions = systems.Find(complaint, words).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(sentences).ToHashSet();
         return new(reports, [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)],
-            mentions, StatesTrouble(words, mentions));
+            [.. systems.Find(complaint, words)], StatesTrouble(words));
     }
 
-    private static bool StatesTrouble(List<Word> words, List<SystemMention> mentions)
-    {
-        var places = words.Where(w => mentions.Exists(m => m.Start <= w.Start && w.End <= m.End)).Select(w => w.Sentence).ToHashSet();
-        return words.Exists(w => places.Contains(w.Sentence) && w.Is("<trouble>")
-            && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
-    }
+    private static bool StatesTrouble(List<Word> words) =>
+        words.Exists(w => w.Is("<trouble>") && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
 
     private (IReadOnlyList<Report> Reports, List<int> Understood) Read(string complaint, List<Word> words, bool patient)
     {

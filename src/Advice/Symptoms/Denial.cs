@@ -52,7 +52,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     {
         for (var i = match.First.Index + 1; i < match.Last.Index; i++)
         {
-            if (!used[i] && IsNegator(i))
+            if (!used[i] && IsNegator(i) && !words.Skip(i).Take(match.Last.Index - i).Any(w => w.Surface == "and"))
                 return true;
         }
 
