@@ -20,6 +20,7 @@ public sealed class GiveAdvice
     private readonly QuestionChoice _questions;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
+    private readonly IntakeWriter _intakeWriter;
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
     private readonly WhyNotWriter _whyNotWriter;
@@ -32,11 +33,12 @@ public sealed class GiveAdvice
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
         (_catalogue, _clock) = (catalogue, clock);
-        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems));
+        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems, catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal)));
         _assessment = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         _writer = new(catalogue, rules.Revision);
+        _intakeWriter = new(catalogue, rules.Revision);
         _whyNot = new(catalogue, _assessment);
         _whyNotCheck = new(catalogue, _assessment, _whyNot);
         _whyNotWriter = new(catalogue, rules.Revision);
@@ -51,6 +53,13 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
         return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case));
+    }
+
+    /// <summary>Reads the text, codes and findings of a request whose shape, ranges and ids were checked, and says what to ask next.</summary>
+    public IntakeDocument Intake(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return _intakeWriter.Write(reading, _questions.Choose(_assessment.Of(reading.Case)));
     }
 
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>

@@ -38,11 +38,12 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
-            Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
+            Services = HistoryReading.Of(
+                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, request.Vehicle, asOf),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading.NotUnderstood);
+        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Symptoms;
 
 namespace Advice.Intake;
 
@@ -6,6 +7,6 @@ namespace Advice.Intake;
 /// <param name="Case">The case.</param>
 /// <param name="Judgements">What the findings mean, one for each, in order.</param>
 /// <param name="UnknownCodes">Trouble codes that the rule set does not know, ordered.</param>
-/// <param name="NotUnderstood">Parts of the complaint in which nothing was recognised.</param>
+/// <param name="Complaint">What was read from the complaint.</param>
 public sealed record CaseReading(
-    Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<string> UnknownCodes, IReadOnlyList<string> NotUnderstood);
+    Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<string> UnknownCodes, ComplaintReading Complaint);

@@ -36,6 +36,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
         return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
     }
 
+    /// <summary>Reads a text, codes and findings.</summary>
+    public ReadResult<IntakeDocument> Intake(ReadOnlyMemory<byte> utf8Json)
+    {
+        var request = _reader.ReadIntake(utf8Json, _advice.Today);
+        return new(request.Value is { } asked ? _advice.Intake(asked) : null, request.Errors, request.Status);
+    }
+
     private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>
         new(request.Value is { } asked ? _advice.To(asked) : null, request.Errors, request.Status);
 }

@@ -22,6 +22,11 @@ internal static class AdviceRoutes
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
 
+        Describe(routes.MapPost("/v1/intake", IntakeAsync))
+            .WithName("intake").WithSummary("What a text and codes say")
+            .WithDescription("Symptoms noticed or denied, with when, where, since when and the words they were read from; systems spoken of; trouble codes taken apart; work done or never done; what was not understood; what to ask next.")
+            .Accepts<IntakeRequest>("application/json").Produces<IntakeDocument>();
+
         routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
             .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
             .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
@@ -41,6 +46,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static async Task<IResult> IntakeAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Intake(await RequestBytes.ReadAsync(request)), Written.As.IntakeDocument);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

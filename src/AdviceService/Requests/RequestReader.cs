@@ -48,6 +48,12 @@ public sealed class RequestReader(Catalogue catalogue)
     public ReadResult<WhyNotRequest> ReadWhyNot(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
         RequestBody.Read(utf8Json, new WhyNotPart(catalogue, Part(today)).Read);
 
+    /// <summary>Reads a request for intake.</summary>
+    /// <param name="utf8Json">The body.</param>
+    /// <param name="today">The day that counts where the request names none.</param>
+    public ReadResult<AdviceRequest> ReadIntake(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
+        RequestBody.Read(utf8Json, new IntakePart(catalogue, _words, today).Read);
+
     private AdviceRequest ReadLine(ObjectReader line, DateOnly today, out JsonElement? id)
     {
         id = line.Take("id") is { } given ? LineIdPart.Read(given) : null;

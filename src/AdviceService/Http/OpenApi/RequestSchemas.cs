@@ -32,6 +32,11 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         BoundRequest(Member<AdviceRequest>);
         BoundRequest(Member<WhyNotQuestion>);
+        Member<IntakeRequest>("text").MaxLength = AdvicePart.LongestComplaint;
+        Member<IntakeRequest>("complaint").MaxLength = AdvicePart.LongestComplaint;
+        Member<IntakeRequest>("troubleCodes").MaxItems = AdvicePart.MostCodes;
+        Member<IntakeRequest>("findings").MaxItems = AdvicePart.MostFindings;
+        Words(Member<IntakeRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
@@ -74,6 +79,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             new OpenApiSchema { Required = Names("observation"), Not = new OpenApiSchema { AnyOf = [Requires("value"), Requires("unit")] } },
         ];
         Own(schemas[nameof(WhyNotQuestion)]).OneOf = [Requires("fault"), Requires("check")];
+        Own(schemas[nameof(IntakeRequest)]).Not = new OpenApiSchema { Required = Names("text", "complaint") };
         Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
     }
 
