@@ -26,10 +26,15 @@ internal sealed class CodeDecoder(Catalogue catalogue)
             families.Find(family => family.Caveat is not null)?.Caveat?.For(audience));
     }
 
+    /// <summary>The code, or else what it implies: the code of one cylinder implies its misfire.</summary>
+    private IEnumerable<Sign> Signs(Sign code) => catalogue.ShowsBySign[code].Any()
+        ? [code]
+        : catalogue.Rules.Values.OfType<ImpliesRule>().Where(rule => rule.Sign == code).Select(rule => rule.Implied).Order(Comparer<Sign>.Create((a, b) => string.CompareOrdinal(a.Id, b.Id)));
+
     private IEnumerable<CodeCause> Causes(string code, Audience audience)
     {
         var sign = Sign.Code(code);
-        var causes = catalogue.ShowsBySign[sign].GroupBy(rule => rule.Fault)
+        var causes = Signs(sign).SelectMany(one => catalogue.ShowsBySign[one]).GroupBy(rule => rule.Fault)
             .Select(rules => (Fault: catalogue.Faults[rules.Key], Often: rules.Max(rule => rule.Often) * catalogue.Faults[rules.Key].Prior)).ToList();
         var all = catalogue.Leaks[sign] + causes.Sum(cause => cause.Often);
         return causes.OrderByDescending(cause => cause.Often).ThenBy(cause => cause.Fault.Id, StringComparer.Ordinal).Take(MostCauses)

@@ -17,6 +17,8 @@ internal sealed class PhraseIndex
     private const int FarGap = 8;
     private const double LeastCoverage = 0.75;
     private const int LeastTermsForPartial = 4;
+    private const double NearShare = 0.4;
+    private const double NearConfidence = 0.55;
     private readonly FrozenDictionary<string, Phrase[]> byTerm;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
@@ -55,6 +57,17 @@ internal sealed class PhraseIndex
                     yield return match;
             }
         }
+    }
+
+    /// <summary>Meanings whose phrases have something in common with a sentence that was not understood: no more than an idea of what to ask.</summary>
+    /// <param name="sentence">The words that count.</param>
+    public IEnumerable<Guess> Near(IReadOnlyList<Word> sentence)
+    {
+        var said = sentence.SelectMany(w => w.Classes.Prepend(w.Term)).Where(t => byTerm.ContainsKey(t) && !Phrase.IsTurning(t)).ToHashSet(StringComparer.Ordinal);
+        return said.Order(StringComparer.Ordinal).SelectMany(t => byTerm[t]).Where(p => p.Meaning.Length > 0 && p.Exact is null)
+            .Select(p => (p.Meaning, Share: p.Terms.Where(said.Contains).Sum(t => weights[t]) / p.Terms.Sum(t => weights[t])))
+            .Where(p => p.Share >= NearShare).GroupBy(p => p.Meaning, StringComparer.Ordinal)
+            .Select(g => new Guess(g.Key, Math.Round(NearConfidence * g.Max(p => p.Share), 2)));
     }
 
     private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase, bool patient)

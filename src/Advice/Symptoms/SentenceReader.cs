@@ -46,7 +46,7 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = [.. Guesses(candidates)];
+        Unsure[sentence[0].Sentence] = [.. Surest(candidates.Where(c => c.Meaning.Length > 0).Select(c => new Guess(c.Meaning, c.Confidence)).Concat(symptoms.Near(content)))];
         return false;
     }
 
@@ -54,8 +54,8 @@ internal sealed class SentenceReader(
     public Dictionary<int, IReadOnlyList<Guess>> Unsure { get; } = [];
 
     /// <summary>The surest of some meanings.</summary>
-    private static IEnumerable<Guess> Guesses(IEnumerable<PhraseMatch> matches) => matches.Where(m => m.Meaning.Length > 0)
-        .GroupBy(m => m.Meaning, StringComparer.Ordinal).Select(g => new Guess(g.Key, g.Max(m => m.Confidence)))
+    private static IEnumerable<Guess> Surest(IEnumerable<Guess> guesses) => guesses
+        .GroupBy(g => g.Symptom, StringComparer.Ordinal).Select(g => g.MaxBy(one => one.Confidence)!)
         .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(MostGuesses);
 
     /// <summary>All reports so far, equal ones merged.</summary>
@@ -89,7 +89,7 @@ internal sealed class SentenceReader(
     /// <summary>Other meanings of the same words, where these are not clear.</summary>
     private static IReadOnlyList<Guess> Rivals(PhraseMatch match, List<PhraseMatch> candidates) => match.Confidence >= Clear
         ? []
-        : [.. Guesses(candidates.Where(c => c.Meaning != match.Meaning && c.Words.Any(match.Words.Contains)))];
+        : [.. Surest(candidates.Where(c => c.Meaning.Length > 0 && c.Meaning != match.Meaning && c.Words.Any(match.Words.Contains)).Select(c => new Guess(c.Meaning, c.Confidence)))];
 
     private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {

@@ -36,7 +36,7 @@ internal sealed class ServiceWords
                 continue;
             var done = !first && !clause.Exists(w => w.Term is "not" or "no" && w.Index < verb.Index);
             var (start, end) = (clause[0].Start, clause[^1].End);
-            var daysAgo = Ago(clause, onsets);
+            var daysAgo = done ? Ago(clause, onsets) : null;
             var items = Items(clause);
             var parts = systems.Where(m => start <= m.Start && m.End <= end).ToList();
             foreach (var item in items)

@@ -157,6 +157,7 @@ internal static class Usage
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
     public const string Harmless = """
         pull over; pull over to the right; pull over to the left; pull over to the side; pull off the road; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
+        light throttle; light load; light braking; light brake; light rain; light acceleration; light pressure; light snow; light steering;
         traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail;
         shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
         """;
