@@ -48,11 +48,15 @@ internal static class OnsetScanner
         if (Days.TryGetValue(word, out var day))
             return (1, day);
         if (word is "since")
-            return Span(words, i + 1) is { Length: > 0 } span ? (span.Length + 1, span.Days) : Event(words, i);
+            return Span(words, i + 1) is { Length: > 0 } span ? WithAgo(words, i, span) : Event(words, i);
         if (word is "for" or "past" or "last" or "about" or "over" or "this" && Span(words, i + 1, openEnd: word is "last" or "this" or "past") is { Length: > 0 } lasting)
-            return (lasting.Length + 1, word is "this" ? 0 : lasting.Days);
+            return WithAgo(words, i, word is "this" ? (lasting.Length, 0) : lasting);
         return Span(words, i) is { Length: > 0 } ago && Is(words, i + ago.Length, "ago") ? (ago.Length + 1, ago.Days) : (0, null);
     }
+
+    /// <summary>The word before a span, the span, and "ago" where it follows.</summary>
+    private static (int Length, int? Days) WithAgo(IReadOnlyList<RawWord> words, int i, (int Length, int? Days) span) =>
+        (span.Length + (Is(words, i + 1 + span.Length, "ago") ? 2 : 1), span.Days);
 
     /// <summary>"Two weeks", "the last few months", "a couple of days"; with an open end "week" alone.</summary>
     private static (int Length, int? Days) Span(IReadOnlyList<RawWord> words, int start, bool openEnd = false)
@@ -64,7 +68,7 @@ internal static class OnsetScanner
             if (Days.TryGetValue(word, out var day))
                 return (i - start + 1, day);
             if (Units.TryGetValue(word, out var unit) && number >= 0)
-                return (i - start + 1 + (Is(words, i + 1, "ago") ? 1 : 0), number * unit);
+                return (i - start + 1, number * unit);
             if (word is "last" or "past" or "this")
                 number = Math.Max(number, 1);
             else if (Numbers.TryGetValue(word, out var named))

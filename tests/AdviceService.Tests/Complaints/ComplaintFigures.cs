@@ -45,7 +45,7 @@ internal sealed class ComplaintFigures
     private static Func<(int Line, Complaint Complaint, int Rank, bool Understood), bool>[] Measures { get; } =
         [r => r.Rank == 0, r => r.Rank < 3, r => !r.Understood];
 
-    private static string Row(string name, IReadOnlyCollection<(int Line, Complaint Complaint, int Rank, bool Understood)> some) =>
+    private static string Row(string name, List<(int Line, Complaint Complaint, int Rank, bool Understood)> some) =>
         Format(name, some.Count, [.. Measures.Select(m => Share(some, m))]);
 
     private static string Format(string name, int count, double[] shares) => string.Create(
