@@ -1,13 +1,12 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
-/// <summary>Advice on one vehicle and on many.</summary>
+/// <summary>Advice on one vehicle.</summary>
 internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
@@ -26,13 +25,6 @@ internal static class AdviceRoutes
             .WithName("intake").WithSummary("What a text and codes say")
             .WithDescription("Symptoms noticed or denied, with when, where, since when and the words they were read from; systems spoken of; trouble codes taken apart; work done or never done; what was not understood; what to ask next.")
             .Accepts<IntakeRequest>("application/json").Produces<IntakeDocument>();
-
-        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
-            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
-            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
-            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
-            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")

@@ -3,8 +3,10 @@ using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
+using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
+using AdviceService.Fleet.Scoring;
 using AdviceService.Http;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 
 namespace AdviceService.Json;
@@ -24,8 +26,12 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
+[JsonSerializable(typeof(TriageLine))]
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
+[JsonSerializable(typeof(ScoreJob))]
+[JsonSerializable(typeof(QueueJob))]
+[JsonSerializable(typeof(Chunk))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]
