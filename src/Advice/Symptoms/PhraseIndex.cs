@@ -17,6 +17,7 @@ internal sealed class PhraseIndex
     private const int FarGap = 8;
     private const double LeastCoverage = 0.75;
     private const int LeastTermsForPartial = 4;
+    private const double OfClass = 0.9;
     private const double NearShare = 0.4;
     private const double NearConfidence = 0.55;
     private readonly FrozenDictionary<string, Phrase[]> byTerm;
@@ -92,7 +93,7 @@ internal sealed class PhraseIndex
                 found.Add((place, term));
                 last = place;
             }
-            else if (WordClasses.IsClass(term) && sentence.Count == phrase.Terms.Length - 1)
+            else if (term is "<failed>" or "<trouble>" && sentence.Count == phrase.Terms.Length - 1)
             {
                 // A part alone says nothing, unless it is all that is said: "Wiper motor."
                 asked = [.. asked.Where(t => t != term)];
@@ -159,6 +160,11 @@ internal sealed class PhraseIndex
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
     private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
+    /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
+    private double Told(string term, Word word) => WordClasses.IsClass(term)
+        ? OfClass * Math.Min(weights[term], weights.GetValueOrDefault(word.Term, double.MaxValue))
+        : weights[term];
+
     private PhraseMatch? Match(
         IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions, bool patient)
     {
@@ -175,6 +181,6 @@ internal sealed class PhraseIndex
             * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
         var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
-        return new(phrase.Meaning, words, Math.Round(confidence, 2), weight) { Classed = classed };
+        return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed };
     }
 }
