@@ -12,7 +12,7 @@ internal sealed class TroubleReading(Catalogue catalogue)
     private const double Confidence = 0.6;
 
     /// <summary>Who speaks so much of one system in a complaint complains of it.</summary>
-    private const double Insistent = 2;
+    private const double Insistent = 1.35;
 
     /// <summary>The reports to add.</summary>
     /// <param name="reading">What was read.</param>

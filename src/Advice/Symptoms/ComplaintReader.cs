@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Knowledge;
 
 namespace Advice.Symptoms;
@@ -13,6 +14,12 @@ public sealed class ComplaintReader
 
     /// <summary>Below this confidence it is not even worth a question.</summary>
     public const double LeastGuess = 0.4;
+
+    /// <summary>Words of one who complains, whatever of.</summary>
+    private static readonly FrozenSet<string> Complaining = new[]
+    {
+        "unsafe", "dangerous", "danger", "hazard", "suddenly", "recall", "crash", "crashed", "stranded", "towed", "happened", "happens", "happening",
+    }.ToFrozenSet(StringComparer.Ordinal);
 
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
@@ -73,7 +80,7 @@ public sealed class ComplaintReader
     }
 
     private static bool StatesTrouble(List<Word> words) =>
-        words.Exists(w => w.Is("<trouble>") && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
+        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
 
     private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
         string complaint, List<Word> words, bool patient)
