@@ -10,19 +10,48 @@ internal static class OnsetScanner
 
     private static readonly FrozenDictionary<string, int> Units = new Dictionary<string, int>
     {
-        ["day"] = 1, ["days"] = 1, ["week"] = 7, ["weeks"] = 7, ["month"] = 30, ["months"] = 30, ["year"] = 365, ["years"] = 365, ["yrs"] = 365,
-        ["hour"] = 0, ["hours"] = 0, ["winter"] = 365, ["summer"] = 365, ["weekend"] = 7,
+        ["day"] = 1,
+        ["days"] = 1,
+        ["week"] = 7,
+        ["weeks"] = 7,
+        ["month"] = 30,
+        ["months"] = 30,
+        ["year"] = 365,
+        ["years"] = 365,
+        ["yrs"] = 365,
+        ["hour"] = 0,
+        ["hours"] = 0,
+        ["winter"] = 365,
+        ["summer"] = 365,
+        ["weekend"] = 7,
     }.ToFrozenDictionary();
 
     private static readonly FrozenDictionary<string, int> Numbers = new Dictionary<string, int>
     {
-        ["a"] = 1, ["an"] = 1, ["one"] = 1, ["two"] = 2, ["couple"] = 2, ["three"] = 3, ["few"] = 3, ["several"] = 4, ["four"] = 4, ["five"] = 5,
-        ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10, ["twelve"] = 12,
+        ["a"] = 1,
+        ["an"] = 1,
+        ["one"] = 1,
+        ["two"] = 2,
+        ["couple"] = 2,
+        ["three"] = 3,
+        ["few"] = 3,
+        ["several"] = 4,
+        ["four"] = 4,
+        ["five"] = 5,
+        ["six"] = 6,
+        ["seven"] = 7,
+        ["eight"] = 8,
+        ["nine"] = 9,
+        ["ten"] = 10,
+        ["twelve"] = 12,
     }.ToFrozenDictionary();
 
     private static readonly FrozenDictionary<string, int> Days = new Dictionary<string, int>
     {
-        ["today"] = 0, ["yesterday"] = 1, ["recently"] = 14, ["lately"] = 14,
+        ["today"] = 0,
+        ["yesterday"] = 1,
+        ["recently"] = 14,
+        ["lately"] = 14,
     }.ToFrozenDictionary();
 
     /// <summary>All that are found, in order; they do not overlap.</summary>

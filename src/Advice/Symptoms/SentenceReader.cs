@@ -76,7 +76,7 @@ internal sealed class SentenceReader(
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
             var listed = stated.Count > 0 && !stated[^1].Present && denial.Continues(stated[^1].Match, match);
-            stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence)) 
+            stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
                 Ceases = denial.Ceases(match),
                 Alternatives = Rivals(match, candidates),
