@@ -22,6 +22,7 @@ public sealed class GiveAdvice
     private readonly QuestionChoice _questions;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
+    private readonly IntakeWriter _intakeWriter;
     private readonly TriageWriter _triage;
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
@@ -35,12 +36,13 @@ public sealed class GiveAdvice
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
         (_catalogue, _clock) = (catalogue, clock);
-        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values));
+        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems, catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal)));
         _assessment = new(rules);
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         _writer = new(catalogue, rules.Revision);
+        _intakeWriter = new(catalogue, rules.Revision);
         _triage = new(rules.Revision);
         _whyNot = new(catalogue, _assessment);
         _whyNotCheck = new(catalogue, _assessment, _whyNot);
@@ -81,6 +83,13 @@ public sealed class GiveAdvice
     {
         var @case = _cases.Read(request, Today).Case;
         return _writer.WriteDue(@case, _due.Of(@case));
+    }
+
+    /// <summary>Reads the text, codes and findings of a request whose shape, ranges and ids were checked, and says what to ask next.</summary>
+    public IntakeDocument Intake(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return _intakeWriter.Write(reading, _questions.Choose(_assessment.Of(reading.Case)));
     }
 
     /// <summary>The same in the few figures by which a fleet is sorted.</summary>

@@ -51,6 +51,7 @@ internal static class RuleSetBinder
             Facts = tables.Facts.Freeze(),
             Symptoms = symptoms,
             Codes = tables.Codes.Freeze(),
+            CodeFamilies = [.. tables.CodeFamilies.Bound.OrderByDescending(family => family.Starts.Length).ThenBy(family => family.Starts, StringComparer.Ordinal)],
             Faults = faults,
             Checks = tables.Checks.Freeze(),
             Cautions = tables.Cautions.Freeze(),

@@ -2,11 +2,19 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Checking;
 
-/// <summary>Binds symptoms and trouble codes.</summary>
+/// <summary>Binds symptoms, trouble codes and their families.</summary>
 internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems problems)
 {
     private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "phrases", "source"];
     private static readonly string[] CodeMembers = ["id", "meaning", "plain", "system", "source"];
+
+    private static readonly string[] FamilyMembers = ["id", "starts", "name", "plain", "scope", "caveat", "source"];
+    private static readonly Dictionary<string, CodeScope> Scopes = new(StringComparer.Ordinal)
+    {
+        ["standard"] = CodeScope.Standard,
+        ["maker"] = CodeScope.Maker,
+        ["reserved"] = CodeScope.Reserved,
+    };
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -15,6 +23,17 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
             tables.Symptoms.Bind(id, Symptom(id, new EntryReader(node, "symptom", SymptomMembers, problems)));
         foreach (var (id, node) in declared["codes"])
             tables.Codes.Bind(id, Code(id, new EntryReader(node, "trouble code", CodeMembers, problems)));
+        foreach (var (id, node) in declared["code-families"])
+            tables.CodeFamilies.Bind(id, Family(id, new EntryReader(node, "family of codes", FamilyMembers, problems)));
+    }
+
+    private CodeFamily Family(string id, EntryReader reader)
+    {
+        sources.Required(reader);
+        var caveat = reader.TextOrNull("caveat");
+        return new CodeFamily(
+            id, reader.Text("starts"), reader.TextPair("name"), reader.Has("scope") ? reader.OneOf("scope", Scopes) : null,
+            caveat is null ? null : new Text(caveat, caveat));
     }
 
     private Symptom Symptom(string id, EntryReader reader)

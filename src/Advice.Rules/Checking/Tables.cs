@@ -25,6 +25,7 @@ internal sealed class Tables
             ["facts"] = Facts,
             ["symptoms"] = Symptoms,
             ["codes"] = Codes,
+            ["code-families"] = CodeFamilies,
             ["faults"] = Faults,
             ["checks"] = Checks,
             ["limits"] = Limits,
@@ -65,6 +66,8 @@ internal sealed class Tables
     public Table<SetUp> SetUps { get; } = new("set-up");
 
     public Table<VehicleFact> Facts { get; } = new("vehicle fact");
+
+    public Table<CodeFamily> CodeFamilies { get; } = new("family of codes");
 
     public Table<Symptom> Symptoms { get; } = new("symptom");
 

@@ -6,7 +6,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds the shared words: systems, areas, occasions, positions, jurisdictions, ageing, consequences, cautions and set-ups.</summary>
 internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, ConditionBinder conditions, Problems problems)
 {
-    private static readonly string[] SystemMembers = ["id", "name", "plain"];
+    private static readonly string[] SystemMembers = ["id", "name", "plain", "words", "hints", "trouble"];
     private static readonly string[] AreaMembers = ["id", "name"];
     private static readonly string[] OccasionMembers = ["id", "within", "name", "phrases"];
     private static readonly string[] PositionMembers = ["id", "parts", "phrases"];
@@ -19,7 +19,12 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
     {
-        Each("systems", tables.Systems, SystemMembers, (id, r) => new VehicleSystem(id, r.TextPair("name")));
+        Each("systems", tables.Systems, SystemMembers, (id, r) => new VehicleSystem(id, r.TextPair("name"))
+        {
+            Words = r.Texts("words"),
+            Hints = r.Texts("hints"),
+            Trouble = r.IdOrNull("trouble", tables.Symptoms),
+        });
         Each("areas", tables.Areas, AreaMembers, (id, r) => new Area(id, r.Text("name"), tables.Areas.Bound.Count));
         Each("occasions", tables.Occasions, OccasionMembers, (id, r) =>
             new Occasion(id, r.IdOrNull("within", tables.Occasions), r.Text("name"), r.Texts("phrases")));

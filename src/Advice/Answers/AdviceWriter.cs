@@ -39,7 +39,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             AsOf = advised.Case.AsOf,
             Program = Program,
             RuleSet = _ruleSet,
-            Summary = SummaryWriter.Write(advised, driving.Advice, reading.NotUnderstood.Count > 0),
+            Summary = SummaryWriter.Write(advised, driving.Advice, reading.Complaint.NotUnderstood.Count > 0),
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],

@@ -24,7 +24,7 @@ internal sealed class UnderstoodWriter(Catalogue catalogue)
                     code, catalogue.Codes[code].Meaning.For(audience), advised.Evidence.Links.Any(link => link.Seen.Sign == Sign.Code(code)))),
                 .. reading.UnknownCodes.Select(code => new UnderstoodCode(code, "not known to this rule set", false)),
             ],
-            reading.NotUnderstood,
+            reading.Complaint.NotUnderstood,
             _assumptions.Write(advised));
     }
 }

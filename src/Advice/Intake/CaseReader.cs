@@ -11,6 +11,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
     private const int UsualSteps = 8;
 
+    private readonly TroubleReading _trouble = new(catalogue);
     private readonly FindingsReader _findings = new(catalogue);
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
@@ -23,20 +24,25 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
+        var named = SystemsNamed.Of(reading.Mentions);
+        var signs = given.Concat(reading.Reports).Where(report => report.Present).Select(report => Sign.Symptom(report.Symptom))
+            .Concat(codes[true].Select(Sign.Code)).ToList();
         var @case = new Case
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
             Vehicle = VehicleReader.Read(request.Vehicle, asOf),
-            Reports = Merged([.. given, .. reading.Reports]),
+            Reports = Merged([.. given, .. reading.Reports, .. _trouble.Of(reading, named, signs)]),
+            Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
-            Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
+            Services = HistoryReading.Of(
+                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, request.Vehicle, asOf),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
         var found = _findings.Read(request.Findings, @case);
         return new CaseReading(
-            @case with { Outcomes = found.Outcomes, Done = found.Done }, found.Judgements, found.AcrossAxles, [.. codes[false]], reading.NotUnderstood);
+            @case with { Outcomes = found.Outcomes, Done = found.Done }, found.Judgements, found.AcrossAxles, [.. codes[false]], reading);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>

@@ -32,6 +32,9 @@ public sealed record Catalogue
     /// <summary>Trouble codes by id.</summary>
     public required FrozenDictionary<string, TroubleCode> Codes { get; init; }
 
+    /// <summary>Families of trouble codes, the longest beginning first.</summary>
+    public required IReadOnlyList<CodeFamily> CodeFamilies { get; init; }
+
     /// <summary>Faults by id.</summary>
     public required FrozenDictionary<string, Fault> Faults { get; init; }
 

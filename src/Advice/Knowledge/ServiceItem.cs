@@ -8,4 +8,8 @@ namespace Advice.Knowledge;
 /// <param name="Intervals">How often.</param>
 /// <param name="NeverLate">Vehicles on which it is overdue as soon as it is due, and without a record counts from new; null = none.</param>
 public sealed record ServiceItem(
-    string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals, VehicleCondition? NeverLate = null);
+    string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals, VehicleCondition? NeverLate = null)
+{
+    /// <summary>How people name it or the part that it renews.</summary>
+    public IReadOnlyList<string> Phrases { get; init; } = [];
+}

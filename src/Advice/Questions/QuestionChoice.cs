@@ -13,6 +13,9 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     private readonly ILookup<string, ShowsRule> _showsByFault = catalogue.Rules.Values.OfType<ShowsRule>()
         .Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
 
+    /// <summary>Symptoms that say no more than that something is wrong with a system: no good question once something is suspected.</summary>
+    private readonly HashSet<string> _vague = [.. catalogue.Systems.Select(system => system.Trouble).OfType<string>()];
+
     /// <summary>The questions, most useful first, ties by symptom; none where nothing is suspected.</summary>
     public IReadOnlyList<Question> Choose(Advised advised)
     {
@@ -43,7 +46,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         {
             foreach (var rule in _showsByFault[suspect.Instance.Fault.Id])
             {
-                if (spoken.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
+                if (spoken.Contains(rule.Sign.Id) || _vague.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
                     continue;
                 if (!links.TryGetValue(rule.Sign.Id, out var linked))
                     links[rule.Sign.Id] = linked = [];

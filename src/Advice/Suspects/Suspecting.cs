@@ -29,7 +29,7 @@ public sealed class Suspecting(Catalogue catalogue)
         foreach (var links in evidence.Links.GroupBy(link => link.Fault).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
             var fault = catalogue.Faults[links.Key];
-            var prior = _priors.Of(fault, @case.Vehicle, factors[fault.Id]);
+            var prior = _priors.Of(fault, @case.Vehicle, factors[fault.Id]) * @case.Named.Factor(fault.System);
             var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByFault[fault.Id], @case.Vehicle);
             foreach (var block in _blocks.Of(fault, [.. links]))
                 instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));

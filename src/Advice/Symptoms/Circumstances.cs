@@ -38,7 +38,7 @@ internal sealed class Circumstances
     /// <summary>One word alone counts in that form only: "parking" is an occasion, "parked" another.</summary>
     private static Phrase Parse(string id, string text, Vocabulary vocabulary)
     {
-        var words = vocabulary.Read(WordSplitter.Split(text)).Where(w => w.Kind != WordKind.Filler).ToList();
+        var words = vocabulary.ReadPhrase(text, w => w.Kind != WordKind.Filler);
         return new(id, [.. words.Select(w => w.Term)], words.Count == 1 ? words[0].Surface : null);
     }
 }

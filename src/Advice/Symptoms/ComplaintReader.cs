@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Knowledge;
 
 namespace Advice.Symptoms;
@@ -11,15 +12,32 @@ public sealed class ComplaintReader
     /// <summary>Below this confidence nothing becomes a report.</summary>
     public const double LeastConfidence = 0.6;
 
+    /// <summary>Below this confidence it is not even worth a question.</summary>
+    public const double LeastGuess = 0.4;
+
+    /// <summary>Words of one who complains, whatever of.</summary>
+    private static readonly FrozenSet<string> Complaining = new[]
+    {
+        "unsafe", "dangerous", "danger", "hazard", "suddenly", "recall", "crash", "crashed", "stranded", "towed", "happened", "happens", "happening",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
     private readonly Circumstances circumstances;
+    private readonly SystemWords systems;
+    private readonly ServiceWords services;
 
-    /// <summary>A reader of these symptoms, occasions and positions.</summary>
-    public ComplaintReader(IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions)
+    /// <summary>A reader of these symptoms, occasions and positions, and of the words for these systems and service items.</summary>
+    public ComplaintReader(
+        IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
+        IEnumerable<ServiceItem>? services = null)
     {
+        var work = (services ?? []).ToList();
         var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
-        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases)));
+        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
+            .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
+        this.systems = new(systems ?? [], vocabulary);
+        this.services = new(work, vocabulary);
         this.symptoms = new(
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
@@ -32,18 +50,46 @@ public sealed class ComplaintReader
         ArgumentNullException.ThrowIfNull(complaint);
         var raw = WordSplitter.Split(complaint);
         var codes = TroubleCodeScanner.Scan(raw);
+        var onsets = OnsetScanner.Scan(complaint, raw);
         var words = vocabulary.Read(raw);
-        var reading = new SentenceReader(complaint, words, symptoms, circumstances);
-        var understood = codes.Select(c => c.Sentence).ToHashSet();
-        foreach (var sentence in words.GroupBy(w => w.Sentence))
-        {
-            if (reading.Read([.. sentence]))
-                understood.Add(sentence.Key);
-        }
+        var reading = Read(complaint, words, patient: false);
+        if (reading.Reports.Count == 0)
+            reading = Read(complaint, words, patient: true);
+        var mentions = systems.Find(complaint, words).ToList();
+        var services = this.services.Find(complaint, words, onsets, mentions).ToList();
+        var sentences = raw.GroupBy(w => w.Sentence).ToList();
+        var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
+            .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
+        var unread = sentences.Where(s => !understood.Contains(s.Key)).Select(s => new UnreadSentence(
+            Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End, reading.Unsure.GetValueOrDefault(s.Key, [])));
+        return new(
+            [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
+            StatesTrouble(words));
+    }
 
-        return new(reading.Reports(), [.. codes.Select(c => c.Code)], [.. Excerpt.Sentences(complaint, raw, understood)]);
+    /// <summary>The report with since when and how constantly its sentence says.</summary>
+    private static Report InTime(Report report, List<IGrouping<int, RawWord>> sentences, List<Onset> onsets)
+    {
+        var own = sentences.Find(s => s.First().Start <= report.Start && report.Start < s.Last().End)?.ToList() ?? [];
+        var since = onsets.FindAll(o => own.Count > 0 && o.Sentence == own[0].Sentence);
+        return report with
+        {
+            Since = since.MinBy(o => Math.Abs(o.Start - report.Start!.Value)) ?? (onsets.Count == 1 && sentences.Count <= 3 ? onsets[0] : null),
+            Intermittent = Recurrence.Of(own),
+        };
+    }
+
+    private static bool StatesTrouble(List<Word> words) =>
+        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
+
+    private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
+        string complaint, List<Word> words, bool patient)
+    {
+        var reading = new SentenceReader(complaint, words, symptoms, circumstances, patient);
+        var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
+        return (reading.Reports(), understood, reading.Unsure);
     }
 
     private Phrase Parse(string id, string text) =>
-        new(id, [.. vocabulary.Read(WordSplitter.Split(text)).Where(w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
+        new(id, [.. vocabulary.ReadPhrase(text, w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
 }

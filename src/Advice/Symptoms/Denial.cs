@@ -13,12 +13,46 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly" }.ToFrozenSet(StringComparer.Ordinal);
 
+    private static readonly FrozenSet<string> Possible = new[] { "could", "may", "might" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Words after "could" that tell what happened: "I could smell fuel", "it could hardly climb the hill", "it may be the pump".</summary>
+    private static readonly FrozenSet<string> Real = """
+        not hear smell see feel tell notice barely hardly only be been sometimes often
+        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Leading =
+        "cause lead result end make let have".Split(' ').Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Repairing = new[] { "fixed", "repaired", "cured", "resolved", "solved" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Past = new[] { "ago", "last", "previously", "before", "year", "years" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Whether it only might happen: "the wheel could come off", "which may lead to a fire".</summary>
+    public bool IsFeared(PhraseMatch match)
+    {
+        for (var i = match.Last.Index; i >= 0 && words[i].Clause == match.Last.Clause; i--)
+        {
+            if (Possible.Contains(words[i].Surface))
+                return !(i + 1 < words.Count && (Real.Contains(words[i + 1].Surface) || Real.Contains(words[i + 1].Term)));
+            if (i < match.First.Index && words[i].Kind == WordKind.Content && !Leading.Contains(words[i].Term))
+                return false;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the clause says that it was put right some time ago, and the sentence not that it is back.</summary>
+    public bool IsMended(PhraseMatch match, IReadOnlyList<Word> sentence) =>
+        sentence.Any(w => w.Clause == match.First.Clause && Repairing.Contains(w.Surface) && !NegatedBefore(w.Index))
+        && sentence.Any(w => Past.Contains(w.Surface))
+        && !sentence.Any(w => w.Surface is "back" or "again" or "still" or "returned" or "but");
+
     /// <summary>Whether "not", "no" or "stopped" governs the phrase, before it or inside it.</summary>
     public bool Governs(PhraseMatch match)
     {
         for (var i = match.First.Index + 1; i < match.Last.Index; i++)
         {
-            if (!used[i] && IsNegator(i))
+            if (!used[i] && IsNegator(i) && !words.Skip(i).Take(match.Last.Index - i).Any(w => w.Surface == "and"))
                 return true;
         }
 
@@ -67,6 +101,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     {
         for (var i = match.First.Index - 1; i >= 0 && words[i].Clause == match.First.Clause && !used[i]; i--)
         {
+            if (words[i].Surface == "used" && words[i + 1].Surface == "to")
+                return true;
             if (IsNegator(i))
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
             if (words[i].Surface is "stopped" or "quit" && words[NextContent(i + 1, words[i].Clause)].Surface.EndsWith("ing", StringComparison.Ordinal))

@@ -20,7 +20,4 @@ internal static class Excerpt
         return quote.ToString().TrimEnd();
     }
 
-    /// <summary>The sentences that were not understood, without the stop at their end.</summary>
-    public static IEnumerable<string> Sentences(string text, IReadOnlyList<RawWord> words, IReadOnlySet<int> understood) =>
-        words.GroupBy(w => w.Sentence).Where(s => !understood.Contains(s.Key)).Select(s => Of(text, s.First().Start, s.Last().End));
 }

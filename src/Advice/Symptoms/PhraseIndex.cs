@@ -14,10 +14,15 @@ internal sealed class PhraseIndex
     private const double PerInversion = 0.88;
     private const double PerClause = 0.85;
     private const double PerSlip = 0.9;
+    private const int FarGap = 8;
     private const double LeastCoverage = 0.75;
     private const int LeastTermsForPartial = 4;
+    private const double OfClass = 0.9;
+    private const double NearShare = 0.4;
+    private const double NearConfidence = 0.55;
     private readonly FrozenDictionary<string, Phrase[]> byTerm;
     private readonly FrozenDictionary<string, double> weights;
+    private readonly FrozenSet<string> parts;
     private readonly int gaps;
     private readonly bool strict;
 
@@ -33,30 +38,46 @@ internal sealed class PhraseIndex
         byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: p)))
             .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+        parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
         weights = byTerm.ToFrozenDictionary(
             p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Select(q => q.Meaning).Distinct().Count()), StringComparer.Ordinal);
     }
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
-    public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence)
+    /// <param name="sentence">The words that count.</param>
+    /// <param name="leastConfidence">What is less sure is left out.</param>
+    /// <param name="patient">Whether a part and what is said of it may stand far apart, as in a sentence that says nothing else.</param>
+    public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
         for (var start = 0; start < sentence.Count; start++)
         {
-            foreach (var phrase in byTerm.GetValueOrDefault(sentence[start].Term, []))
+            foreach (var phrase in sentence[start].Classes.Prepend(sentence[start].Term).SelectMany(t => byTerm.GetValueOrDefault(t, [])))
             {
-                if (At(sentence, start, phrase) is { } match && match.Confidence >= leastConfidence)
+                if ((!patient || phrase.HasClass) && At(sentence, start, phrase, patient) is { } match && match.Confidence >= leastConfidence)
                     yield return match;
             }
         }
     }
 
-    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase)
+    /// <summary>Meanings whose phrases have something in common with a sentence that was not understood: no more than an idea of what to ask.</summary>
+    /// <param name="sentence">The words that count.</param>
+    public IEnumerable<Guess> Near(IReadOnlyList<Word> sentence)
+    {
+        var said = sentence.SelectMany(w => w.Classes.Prepend(w.Term)).Where(t => byTerm.ContainsKey(t) && !Phrase.IsTurning(t)).ToHashSet(StringComparer.Ordinal);
+        return said.Order(StringComparer.Ordinal).SelectMany(t => byTerm[t]).Where(p => p.Meaning.Length > 0 && p.Exact is null)
+            .Select(p => (p.Meaning, Share: p.Terms.Where(said.Contains).Sum(t => weights[t]) / p.Terms.Sum(t => weights[t])))
+            .Where(p => p.Share >= NearShare).GroupBy(p => p.Meaning, StringComparer.Ordinal)
+            .Select(g => new Guess(g.Key, Math.Round(NearConfidence * g.Max(p => p.Share), 2)));
+    }
+
+    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase, bool patient)
     {
         if (phrase.Exact is not null)
-            return sentence[start].Surface == phrase.Exact ? Match(sentence, [start], phrase, 0) : null;
-        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase));
-        var found = new List<int>(phrase.Terms.Length);
+            return sentence[start].Surface == phrase.Exact ? Match(sentence, [(start, phrase.Terms[0])], phrase, phrase.Terms, 0, patient) : null;
+        var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase, patient));
+        var found = new List<(int Place, string Term)>(phrase.Terms.Length);
+        var asked = phrase.Terms;
         int last = -1, inversions = 0;
         foreach (var term in phrase.Terms)
         {
@@ -69,8 +90,13 @@ internal sealed class PhraseIndex
 
             if (place >= 0)
             {
-                found.Add(place);
+                found.Add((place, term));
                 last = place;
+            }
+            else if (term is "<failed>" or "<trouble>" && sentence.Count == phrase.Terms.Length - 1)
+            {
+                // A part alone says nothing, unless it is all that is said: "Wiper motor."
+                asked = [.. asked.Where(t => t != term)];
             }
             else if (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
             {
@@ -79,11 +105,11 @@ internal sealed class PhraseIndex
         }
 
         found.Sort();
-        return found[0] == start ? Match(sentence, found, phrase, inversions) : null;
+        return found.Count > 0 && found[0].Place == start ? Match(sentence, found, phrase, asked, inversions, patient) : null;
     }
 
     /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
-    private static bool Leaps(IReadOnlyList<Word> sentence, List<int> places)
+    private static bool Leaps(IReadOnlyList<Word> sentence, int[] places)
     {
         for (var i = places[0]; i < places[^1]; i++)
         {
@@ -94,6 +120,24 @@ internal sealed class PhraseIndex
         return false;
     }
 
+    /// <summary>
+    /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
+    /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
+    /// </summary>
+    private bool IsSaidOf(IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, bool inverted)
+    {
+        var last = found.FindLast(f => !WordClasses.IsClass(f.Term)).Place;
+        if (last + 1 < sentence.Count && sentence[last + 1].Index == sentence[last].Index + 1 && IsOther(last + 1))
+            return false;
+        var links = Enumerable.Range(found[0].Place + 1, found[^1].Place - found[0].Place).Select(i => sentence[i].Link).OfType<string>().ToList();
+        var adjacent = found[^1].Place - found[0].Place + 1 == found.Count;
+        if (inverted && !(links.Count == 0 ? adjacent : links.TrueForAll(l => l is "of" or "in" or "from" or "at" or "on")))
+            return false;
+        return !Enumerable.Range(found[0].Place, found[^1].Place - found[0].Place).Any(IsOther);
+
+        bool IsOther(int place) => parts.Contains(sentence[place].Term) && !found.Exists(f => f.Place == place);
+    }
+
     /// <summary>"No" stands right before its word, "not" at most one word away.</summary>
     private static int AfterNegation(IReadOnlyList<Word> sentence, int last, int end) => last < 0 ? end : sentence[last].Term switch
     {
@@ -102,11 +146,11 @@ internal sealed class PhraseIndex
         _ => end,
     };
 
-    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<int> taken)
+    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<(int Place, string Term)> taken)
     {
         for (var i = from; i < to; i++)
         {
-            if (sentence[i].Term == term && !taken.Contains(i))
+            if (sentence[i].Is(term) && !taken.Exists(f => f.Place == i))
                 return i;
         }
 
@@ -114,21 +158,29 @@ internal sealed class PhraseIndex
     }
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
-    private int Gaps(Phrase phrase) =>
-        Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+    private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
-    private PhraseMatch? Match(IReadOnlyList<Word> sentence, List<int> places, Phrase phrase, int inversions)
+    /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
+    private double Told(string term, Word word) => WordClasses.IsClass(term)
+        ? OfClass * Math.Min(weights[term], weights.GetValueOrDefault(word.Term, double.MaxValue))
+        : weights[term];
+
+    private PhraseMatch? Match(
+        IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions, bool patient)
     {
-        var words = places.ConvertAll(i => sentence[i]);
-        var weight = words.Sum(w => weights[w.Term]);
-        var coverage = weight / phrase.Terms.Sum(t => weights[t]);
-        var gap = places[^1] - places[0] + 1 - places.Count;
-        if (gap > Gaps(phrase) || coverage < LeastCoverage || (inversions > 0 && gap > 0) || Leaps(sentence, places)
-            || (phrase.Terms.Length == 2 && words[0].Clause != words[^1].Clause))
+        var places = found.Select(f => f.Place).ToArray();
+        var words = places.Select(i => sentence[i]).ToList();
+        var weight = found.Sum(f => weights[f.Term]);
+        var coverage = weight / asked.Sum(t => weights[t]);
+        var gap = places[^1] - places[0] + 1 - places.Length;
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places)
+            || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
+            || (phrase.HasClass && !IsSaidOf(sentence, found, inversions > 0)))
             return null;
-        var confidence = (phrase.Terms.Length == 1 ? OneWord : Full) * coverage
-            * Math.Pow(PerGap, gap) * Math.Pow(PerInversion, inversions)
+        var confidence = (asked.Length == 1 ? OneWord : Full) * coverage
+            * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
-        return new(phrase.Meaning, words, Math.Round(confidence, 2), weight);
+        var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
+        return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed };
     }
 }

@@ -7,6 +7,12 @@ namespace Advice.Symptoms;
 /// <param name="Weight">How much its words tell together: rare words tell more.</param>
 internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, double Confidence, double Weight)
 {
+    /// <summary>Those of its words that stand for a class of words; the others name the part that they are said of.</summary>
+    public IReadOnlyList<Word> Classed { get; init; } = [];
+
+    /// <summary>The words that no other phrase may use. A part may have several faults: "the wipers streak and rattle".</summary>
+    public IReadOnlyList<Word> Taken => Classed.Count > 0 ? Classed : Words;
+
     /// <summary>Its first word.</summary>
     public Word First => Words[0];
 

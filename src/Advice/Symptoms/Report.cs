@@ -8,4 +8,20 @@ namespace Advice.Symptoms;
 /// <param name="Words">The words of the complaint that it was read from, if any.</param>
 /// <param name="Confidence">How sure that reading is, 0 … 1; 1 for what was given as data.</param>
 public sealed record Report(
-    string Symptom, IReadOnlyList<string> Occasions, string? Position, bool Present, string? Words = null, double Confidence = 1);
+    string Symptom, IReadOnlyList<string> Occasions, string? Position, bool Present, string? Words = null, double Confidence = 1)
+{
+    /// <summary>Place of the first of the words in the complaint.</summary>
+    public int? Start { get; init; }
+
+    /// <summary>Place after the last of them.</summary>
+    public int? End { get; init; }
+
+    /// <summary>What else the words may mean, the surest first; empty where they are clear.</summary>
+    public IReadOnlyList<Guess> Alternatives { get; init; } = [];
+
+    /// <summary>Since when.</summary>
+    public Onset? Since { get; init; }
+
+    /// <summary>Whether it comes and goes; null = not said.</summary>
+    public bool? Intermittent { get; init; }
+}

@@ -11,7 +11,7 @@ internal static class Selection
             .ThenBy(m => m.Last.Index).ThenBy(m => m.Meaning, StringComparer.Ordinal);
         foreach (var match in ranked)
         {
-            if (match.Words.Any(w => used[w.Index]))
+            if (match.Taken.Any(w => used[w.Index]))
                 continue;
             foreach (var word in match.Words)
                 used[word.Index] = true;

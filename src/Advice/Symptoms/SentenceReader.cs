@@ -3,8 +3,19 @@ using System.Collections.Frozen;
 namespace Advice.Symptoms;
 
 /// <summary>Reads the sentences of one text in order and collects what they report.</summary>
-internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances)
+/// <param name="text">The text.</param>
+/// <param name="words">Its words.</param>
+/// <param name="symptoms">The phrases of symptoms.</param>
+/// <param name="circumstances">The phrases of occasions and positions.</param>
+/// <param name="patient">Whether a part and what is said of it may stand far apart.</param>
+internal sealed class SentenceReader(
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, bool patient = false)
 {
+    /// <summary>Words that are read so surely have no other meaning.</summary>
+    private const double Clear = 0.85;
+
+    private const int MostGuesses = 3;
+
     /// <summary>Words by which a sentence refers to the one before it: "It only happens when cold".</summary>
     private static readonly FrozenSet<string> Referring = new[]
         { "happens", "happen", "happened", "happening", "occurs", "occurred", "only", "mostly", "mainly", "especially", "worse" }
@@ -18,21 +29,34 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
     /// <returns>Whether anything was recognised.</returns>
     public bool Read(IReadOnlyList<Word> sentence)
     {
-        var possible = circumstances.Find(sentence);
-        var found = Selection.Take(
-            symptoms.Find([.. sentence.Where(w => w.Kind == WordKind.Content)], ComplaintReader.LeastConfidence)
-                .Where(s => !possible.Any(s.IsWithin)),
-            used);
+        var byClass = circumstances.Find(sentence).ToLookup(c => c.Classed.Count > 0);
+        var possible = byClass[false].ToList();
+        var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
+        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin)).ToList();
+        var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used);
         var around = Selection.Take(possible, used);
-        var here = Stated(found);
+        var here = Stated(found, sentence, candidates);
         var attachment = new Attachment(around);
         var attached = false;
         foreach (var circumstance in around)
             attached |= Attach(circumstance, here, sentence, attachment);
+        foreach (var statement in here)
+            statement.Occasions.AddRange(byClass[true].Where(c => c.Classed.All(statement.Match.Words.Contains)).Select(c => c.Meaning));
         statements.AddRange(here);
         before = here;
-        return found.Count > 0 || attached;
+        if (found.Count > 0 || attached)
+            return true;
+        Unsure[sentence[0].Sentence] = [.. Surest(candidates.Where(c => c.Meaning.Length > 0).Select(c => new Guess(c.Meaning, c.Confidence)).Concat(symptoms.Near(content)))];
+        return false;
     }
+
+    /// <summary>What the sentences that were not understood may mean, by their number.</summary>
+    public Dictionary<int, IReadOnlyList<Guess>> Unsure { get; } = [];
+
+    /// <summary>The surest of some meanings.</summary>
+    private static IEnumerable<Guess> Surest(IEnumerable<Guess> guesses) => guesses
+        .GroupBy(g => g.Symptom, StringComparer.Ordinal).Select(g => g.MaxBy(one => one.Confidence)!)
+        .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(MostGuesses);
 
     /// <summary>All reports so far, equal ones merged.</summary>
     public IReadOnlyList<Report> Reports()
@@ -45,18 +69,27 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
             .Select(g => g.MaxBy(r => r.Confidence)!)];
     }
 
-    private List<Statement> Stated(List<PhraseMatch> found)
+    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates)
     {
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
-        foreach (var match in found)
+        foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
             var listed = stated.Count > 0 && !stated[^1].Present && denial.Continues(stated[^1].Match, match);
-            stated.Add(new(match, !listed && !denial.Governs(match)) { Ceases = denial.Ceases(match) });
+            stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
+            {
+                Ceases = denial.Ceases(match),
+                Alternatives = Rivals(match, candidates),
+            });
         }
 
         return stated;
     }
+
+    /// <summary>Other meanings of the same words, where these are not clear.</summary>
+    private static IReadOnlyList<Guess> Rivals(PhraseMatch match, List<PhraseMatch> candidates) => match.Confidence >= Clear
+        ? []
+        : [.. Surest(candidates.Where(c => c.Meaning.Length > 0 && c.Meaning != match.Meaning && c.Words.Any(match.Words.Contains)).Select(c => new Guess(c.Meaning, c.Confidence)))];
 
     private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {
@@ -92,7 +125,12 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Phr
         var occasions = circumstances.Narrowest(statement.Occasions);
         var words = Excerpt.Of(text, statement.Match.First.Start, statement.Match.Words.Max(w => w.End));
         var report = new Report(
-            statement.Match.Meaning, occasions, statement.Position, statement.Present, words, statement.Match.Confidence);
+            statement.Match.Meaning, occasions, statement.Position, statement.Present, words, statement.Match.Confidence)
+        {
+            Start = statement.Match.First.Start,
+            End = statement.Match.Words.Max(w => w.End),
+            Alternatives = statement.Alternatives,
+        };
         if (!statement.Ceases || !statement.Present)
             return [report];
         var ceased = report with { Present = false };

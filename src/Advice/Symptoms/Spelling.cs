@@ -28,7 +28,7 @@ internal sealed class Spelling
         var stem = WordForms.Stem(word);
         if (!IsCorrectable(word) || known.Contains(word) || stems.Contains(stem) || OrdinaryWords.Contains(word))
             return null;
-        return Nearest(word) ?? (stem.Length > Shortest && IsCorrectable(stem) ? Nearest(stem) : null);
+        return Nearest(word) ?? (IsCorrectable(stem) ? Nearest(stem) : null);
     }
 
     private string? Nearest(string word) =>

@@ -88,7 +88,7 @@ internal static class Usage
         come: came, coming
         lose: lost, loss, losing, loses, loosing
         blow: blew, blown
-        break: broke, broken, busted
+        break: broke, broken, busted, bust
         fall: fell, fallen
         stick: stuck, sticky
         die: died, dying, dies
@@ -125,12 +125,39 @@ internal static class Usage
         separate: separation
         shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, switch off, turn itself off, turn off itself
         lightup: light up, lit up
+        comeoff: come off
+        falloff: fall off
+        flyoff: fly off, flew off, flown off
+        breakoff: break off, snap off
+        comeloose: come loose, work loose
+        comeapart: come apart
+        fallapart: fall apart
+        goout: go out
+        goblank: go blank, go black, go dark
+        actup: act up
+        burnout: burn out
+        lockup: lock up
         speed up: sped up
+        """;
+
+    /// <summary>
+    /// Classes of words for phrases: "&lt;class&gt;: words". A class that was named before may stand among the words.
+    /// The name of a class is one of its words, so that a phrase is read as it is written.
+    /// </summary>
+    public const string Classes = """
+        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch boom
+        <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
+        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble
+        <failed>: failed bad faulty defective dead die quit malfunction erratic goout actup burnout intermittent goblank
+        <stuck>: stuck jam seize freeze bind lockup
+        <leaks>: leaks drip seep spill gush spray pour squirt
+        <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong missing
         """;
 
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
     public const string Harmless = """
         pull over; pull over to the right; pull over to the left; pull over to the side; pull off the road; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
+        light throttle; light load; light braking; light brake; light rain; light acceleration; light pressure; light snow; light steering;
         traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail;
         shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
         """;
@@ -145,6 +172,14 @@ internal static class Usage
         cruise control; winter tires; summer tires; snow tires; rain sensor; right now; right away; right after; all right;
         steering wheel; start driving; started driving; to start with; started when; cold air; hot air; idle air; air conditioning; highway patrol;
         stop sign; stop light turned; parked car; parked cars; parking garage; park it; highway safety; national highway; highway traffic safety;
+        """;
+
+    /// <summary>What drivers and traffic do, with words that elsewhere name a part; they name none.</summary>
+    public const string Handling = """
+        apply the brake; applied the brakes; hit the brakes; slam on the brakes; slammed the brakes; step on the brake; press the brake; depress the brake; tap the brakes; let off the brake; release the brake;
+        seat belt; belt up; air bag; gas station; fuel station; petrol station; gas mileage; stop light; traffic light; red light; green light; street light; light traffic; stop sign;
+        turn signal; oil change; cruise control; remote control; traffic control; head on; front end collision; rear end collision; control of the car; lost control; fire engine; window of time; park the car; in park; parking lot;
+        wear and tear; key parts; tow truck; behind the wheel; rain; gearing up; crack of dawn; next door; door to door; out of gas
         """;
 
     /// <summary>The entries of a list that is separated by semicolons.</summary>

@@ -1,13 +1,15 @@
 using System.Collections.Frozen;
+using System.Text.RegularExpressions;
 
 namespace Advice.Symptoms;
 
 /// <summary>The words of the phrases and of <see cref="Usage"/>: gives each word of a text its term and its weight class.</summary>
-internal sealed class Vocabulary
+internal sealed partial class Vocabulary
 {
     private readonly FrozenDictionary<string, WordKind> light;
     private readonly FrozenDictionary<string, string> terms;
     private readonly WordGroups groups;
+    private readonly WordClasses classes;
     private readonly Spelling spelling;
 
     /// <summary>A vocabulary that knows the words of these phrases.</summary>
@@ -20,6 +22,7 @@ internal sealed class Vocabulary
             kinds[word] = WordKind.Filler;
         light = kinds.ToFrozenDictionary(StringComparer.Ordinal);
         (terms, groups) = Meanings();
+        classes = new(w => Term(w));
         spelling = new(phrases.SelectMany(p => WordSplitter.Split(p)).Select(w => w.Text)
             .Concat(terms.Keys).Where(w => !light.ContainsKey(w)));
     }
@@ -30,10 +33,35 @@ internal sealed class Vocabulary
         var words = text.Select(Of).ToList();
         // A meaning may be part of another: "no longer" is "not", and "not work" is "fail".
         words = groups.Join(groups.Join(words));
+        string? link = null;
         for (var i = 0; i < words.Count; i++)
-            words[i] = words[i] with { Index = i };
+        {
+            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Link = link };
+            link = words[i].Kind == WordKind.Link ? words[i].Surface : words[i].Kind == WordKind.Content ? null : link;
+        }
+
         return words;
     }
+
+    /// <summary>The terms of a phrase and of the classes in it.</summary>
+    /// <param name="phrase">Words, and classes in angle brackets.</param>
+    /// <param name="keep">Which words count.</param>
+    public List<Word> ReadPhrase(string phrase, Func<Word, bool> keep)
+    {
+        var words = new List<Word>();
+        foreach (var piece in ClassOrWords().Matches(phrase).Select(m => m.Value))
+        {
+            if (WordClasses.IsClass(piece))
+                words.Add(new(piece, piece, WordKind.Content, 0, 0, 0, 0));
+            else
+                words.AddRange(Read(WordSplitter.Split(piece)).Where(keep));
+        }
+
+        return words;
+    }
+
+    [GeneratedRegex("<[a-z]+>|[^<]+")]
+    private static partial Regex ClassOrWords();
 
     private Word Of(RawWord raw)
     {

@@ -12,6 +12,15 @@ namespace Advice.Symptoms;
 internal sealed record Word(
     string Surface, string Term, WordKind Kind, int Start, int End, int Sentence, int Clause, bool Misspelt = false)
 {
+    /// <summary>The classes that its term belongs to.</summary>
+    public IReadOnlyList<string> Classes { get; init; } = [];
+
+    /// <summary>The preposition right before it, if any.</summary>
+    public string? Link { get; init; }
+
     /// <summary>Its place among the words of the text.</summary>
     public int Index { get; init; }
+
+    /// <summary>Whether it is what a phrase asks for: the term itself or a word of that class.</summary>
+    public bool Is(string term) => Term == term || (WordClasses.IsClass(term) && Classes.Contains(term));
 }

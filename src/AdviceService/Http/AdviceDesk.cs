@@ -54,6 +54,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
         return Answer(question, _advice.WhyNot);
     }
 
+    /// <summary>Reads a text, codes and findings.</summary>
+    public ReadResult<IntakeDocument> Intake(ReadOnlyMemory<byte> utf8Json)
+    {
+        var request = _reader.ReadIntake(utf8Json, _advice.Today);
+        return new(request.Value is { } asked ? _advice.Intake(asked) : null, request.Errors, request.Status);
+    }
+
     private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
         where T : class
     {

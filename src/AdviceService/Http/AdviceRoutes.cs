@@ -41,6 +41,11 @@ internal static class AdviceRoutes
             .WithName("searchCatalogue").WithSummary("Entries of the catalogue by words")
             .WithDescription("Finds the ids of systems, symptoms, faults, checks and cautions, best first.")
             .Accepts<CatalogueQuery>("application/json").Produces<CatalogueSearchResult>();
+
+        Describe(routes.MapPost("/v1/intake", IntakeAsync))
+            .WithName("intake").WithSummary("What a text and codes say")
+            .WithDescription("Symptoms noticed or denied, with when, where, since when and the words they were read from; systems spoken of; trouble codes taken apart; work done or never done; what was not understood; what to ask next.")
+            .Accepts<IntakeRequest>("application/json").Produces<IntakeDocument>();
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
@@ -66,6 +71,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> SearchAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.Search(await RequestBytes.ReadAsync(request)), Written.As.CatalogueSearchResult);
+
+    private static async Task<IResult> IntakeAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Intake(await RequestBytes.ReadAsync(request)), Written.As.IntakeDocument);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

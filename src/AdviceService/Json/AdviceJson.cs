@@ -16,13 +16,15 @@ namespace AdviceService.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     Converters =
     [
-        typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+        typeof(CamelCaseEnum<CodeScope>), typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
     ])]
 [JsonSerializable(typeof(AdviceRequest))]
 [JsonSerializable(typeof(AdviceDocument))]
 [JsonSerializable(typeof(InspectionRequest))]
 [JsonSerializable(typeof(JudgementsAnswer))]
 [JsonSerializable(typeof(DueAnswer))]
+[JsonSerializable(typeof(IntakeRequest))]
+[JsonSerializable(typeof(IntakeDocument))]
 [JsonSerializable(typeof(WhyNotQuestion))]
 [JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProblemDocument))]

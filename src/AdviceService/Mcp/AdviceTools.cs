@@ -14,6 +14,10 @@ internal static class AdviceTools
             + "It says whether it may be driven, what to inspect first and how, with cautions and reasons, and which question to ask next.",
             "advise", (desk, arguments) => desk.Answer(arguments), Written.As.AdviceDocument),
         AdviceTool.Of(
+            "read_complaint", "Read a complaint",
+            "Call this to see how a driver's words and trouble codes are understood: symptoms, denials, service history, what was not understood, and what to ask.",
+            "intake", (desk, arguments) => desk.Intake(arguments), Written.As.IntakeDocument),
+        AdviceTool.Of(
             "inspect", "The whole inspection",
             "Call this to plan the maintenance inspection of a vehicle: every check that applies to it, within the minutes given, and what is due.",
             "inspect", (desk, arguments) => desk.Inspect(arguments), Written.As.AdviceDocument),

@@ -53,6 +53,12 @@ public sealed class RequestReader(Catalogue catalogue)
     /// <param name="utf8Json">The body.</param>
     public static ReadResult<CatalogueQuery> ReadSearch(ReadOnlyMemory<byte> utf8Json) => RequestBody.Read(utf8Json, CatalogueQueryPart.Read);
 
+    /// <summary>Reads a request for intake.</summary>
+    /// <param name="utf8Json">The body.</param>
+    /// <param name="today">The day that counts where the request names none.</param>
+    public ReadResult<AdviceRequest> ReadIntake(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
+        RequestBody.Read(utf8Json, new IntakePart(catalogue, _words, today).Read);
+
     private AdviceRequest ReadLine(ObjectReader line, DateOnly today, out JsonElement? id)
     {
         id = line.Take("id") is { } given ? LineIdPart.Read(given) : null;

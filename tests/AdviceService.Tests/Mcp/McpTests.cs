@@ -15,6 +15,7 @@ public class McpTests(RunningService service)
     public static TheoryData<string, string> Calls => new()
     {
         { "advise", """{"asOf":"2026-03-01","vehicle":{"fuel":"gasoline"},"complaint":"It squeals when I brake"}""" },
+        { "read_complaint", """{"asOf":"2026-03-01","text":"No squeal when braking, but it pulls to the left since last week. P0420"}""" },
         { "inspect", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline"},"workshop":{"minutes":30}}""" },
         { "judge", """{"asOf":"2026-03-01","vehicle":{},"jurisdiction":"EU","findings":[{"check":"tyre-tread-depth","value":1.5,"unit":"mm"}]}""" },
         { "due", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline","odometer":{"value":150000,"unit":"km"}}}""" },
@@ -41,6 +42,7 @@ public class McpTests(RunningService service)
         var path = tool switch
         {
             "advise" => "/v1/advice",
+            "read_complaint" => "/v1/intake",
             "inspect" => "/v1/inspection",
             "judge" => "/v1/judgements",
             "due" => "/v1/due",

@@ -38,6 +38,11 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Range(Member<InspectionRequest>("limit"), 1, InspectionRequest.MostSteps);
         Member<SuppliedInterval>("years").Minimum = IntervalPart.LeastYears.ToString(CultureInfo.InvariantCulture);
         Member<SuppliedInterval>("years").Maximum = IntervalPart.MostYears.ToString(CultureInfo.InvariantCulture);
+        Member<IntakeRequest>("text").MaxLength = AdvicePart.LongestComplaint;
+        Member<IntakeRequest>("complaint").MaxLength = AdvicePart.LongestComplaint;
+        Member<IntakeRequest>("troubleCodes").MaxItems = AdvicePart.MostCodes;
+        Member<IntakeRequest>("findings").MaxItems = AdvicePart.MostFindings;
+        Words(Member<IntakeRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
         Member<CatalogueQuery>("words").MaxLength = CatalogueQueryPart.LongestWords;
@@ -84,6 +89,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         ];
         Own(schemas[nameof(WhyNotQuestion)]).OneOf = [Requires("fault"), Requires("check")];
         Own(schemas[nameof(SuppliedInterval)]).AnyOf = [Requires("distance"), Requires("years")];
+        Own(schemas[nameof(IntakeRequest)]).Not = new OpenApiSchema { Required = Names("text", "complaint") };
         Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
     }
 

@@ -9,8 +9,8 @@ internal static class RequestTypes
     /// <summary>Those in which an optional member is left out, never null.</summary>
     public static Type[] Strict { get; } =
         [
-            typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(InspectionRequest), typeof(CatalogueQuery), typeof(SymptomReport), typeof(FindingReport),
-            typeof(ServiceReport), typeof(SuppliedInterval), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
+            typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(InspectionRequest), typeof(IntakeRequest), typeof(CatalogueQuery), typeof(SymptomReport),
+            typeof(FindingReport), typeof(ServiceReport), typeof(SuppliedInterval), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
         ];
 
     /// <summary>Those that describe a vehicle.</summary>

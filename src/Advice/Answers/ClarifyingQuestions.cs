@@ -1,0 +1,39 @@
+using Advice.Documents;
+using Advice.Intake;
+using Advice.Knowledge;
+using Advice.Questions;
+
+namespace Advice.Answers;
+
+/// <summary>
+/// What to ask after reading a text: first what unclear words mean, then what would tell most about the suspects. Where nothing at all was
+/// understood, it asks which system it is about, those that the text speaks of first.
+/// </summary>
+internal sealed class ClarifyingQuestions(Catalogue catalogue)
+{
+    private const int Most = 5;
+
+    /// <summary>The questions, at most five, each symptom once.</summary>
+    public IEnumerable<IntakeQuestion> Of(CaseReading reading, IReadOnlyList<Question> questions)
+    {
+        var audience = reading.Case.Workshop.Reader;
+        var spoken = reading.Case.Reports.Select(report => report.Symptom).ToHashSet();
+        var unclear = reading.Complaint.Unread.SelectMany(unread => unread.Guesses.Select(guess => Ask(guess.Symptom, unread.Text, audience)))
+            .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives.Select(guess => Ask(guess.Symptom, report.Words, audience))));
+        var telling = questions.Select(question => QuestionWriter.Write(question, audience))
+            .Select(question => new IntakeQuestion(question.Ask, question.Symptom, null, question.IfYes, question.IfNo));
+        var heard = reading.Case.Reports.Count > 0 || reading.Case.Codes.Count > 0 || reading.Case.Outcomes.Count > 0;
+        return unclear.Concat(telling).Concat(heard ? [] : Systems(reading, audience))
+            .Where(question => !spoken.Contains(question.Symptom)).DistinctBy(question => question.Symptom).Take(Most);
+    }
+
+    private IEnumerable<IntakeQuestion> Systems(CaseReading reading, Audience audience) => catalogue.Systems.Where(system => system.Trouble is not null)
+        .OrderByDescending(system => reading.Complaint.Mentions.Where(mention => mention.System == system.Id).Sum(mention => mention.Weight))
+        .Select(system => Ask(system.Trouble!, null, audience));
+
+    private IntakeQuestion Ask(string symptom, string? about, Audience audience)
+    {
+        var asked = catalogue.Symptoms[symptom];
+        return new IntakeQuestion(asked.Ask, symptom, about, $"Then it counts: {asked.Name.For(audience)}.", "Then it is left out.");
+    }
+}

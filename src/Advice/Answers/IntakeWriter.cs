@@ -1,0 +1,59 @@
+using Advice.Documents;
+using Advice.Intake;
+using Advice.Knowledge;
+using Advice.Questions;
+using Advice.Symptoms;
+
+namespace Advice.Answers;
+
+/// <summary>Puts what was read into a document.</summary>
+public sealed class IntakeWriter(Catalogue catalogue, string revision)
+{
+    private readonly CodeDecoder _codes = new(catalogue);
+    private readonly ClarifyingQuestions _clarifying = new(catalogue);
+    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+
+    /// <summary>The document.</summary>
+    /// <param name="reading">What was read.</param>
+    /// <param name="questions">What would tell most about the suspects of the case.</param>
+    public IntakeDocument Write(CaseReading reading, IReadOnlyList<Question> questions)
+    {
+        var (@case, audience) = (reading.Case, reading.Case.Workshop.Reader);
+        return new IntakeDocument
+        {
+            AsOf = @case.AsOf,
+            Program = AdviceWriter.Program,
+            RuleSet = _ruleSet,
+            Symptoms = [.. @case.Reports.OrderBy(report => report.Start ?? -1).Select(report => Symptom(report, @case.AsOf, audience))],
+            Systems = [.. Systems(reading.Complaint.Mentions, audience)],
+            TroubleCodes = [.. @case.Codes.Concat(reading.UnknownCodes).Order(StringComparer.Ordinal).Select(code => _codes.Decode(code, audience))],
+            Services =
+            [
+                .. reading.Complaint.Services.Select(heard => new ServiceHeard(
+                    heard.Item, heard.System, heard.Done, Day(@case.AsOf, heard.DaysAgo), heard.Words, heard.Start, heard.End)),
+            ],
+            Judgements = reading.Judgements,
+            NotUnderstood = [.. reading.Complaint.Unread.Select(unread => new UnreadText(unread.Text, unread.Start, unread.End, Guesses(unread.Guesses, audience)))],
+            Questions = [.. _clarifying.Of(reading, questions)],
+        };
+    }
+
+    private static DateOnly? Day(DateOnly asOf, int? daysAgo) => daysAgo is { } days ? asOf.AddDays(-days) : null;
+
+    private IntakeSymptom Symptom(Report report, DateOnly asOf, Audience audience) => new(
+        report.Symptom, catalogue.Symptoms[report.Symptom].Name.For(audience), report.Occasions, report.Position, report.Present,
+        report.Since?.Words, Day(asOf, report.Since?.DaysAgo), report.Intermittent, report.Words, report.Start, report.End,
+        Math.Round(report.Confidence, 2), Guesses(report.Alternatives, audience));
+
+    private IReadOnlyList<SymptomGuess> Guesses(IReadOnlyList<Guess> guesses, Audience audience) =>
+        [.. guesses.Select(guess => new SymptomGuess(guess.Symptom, catalogue.Symptoms[guess.Symptom].Name.For(audience), guess.Confidence))];
+
+    private IEnumerable<SystemHint> Systems(IReadOnlyList<SystemMention> mentions, Audience audience) =>
+        from system in catalogue.Systems
+        let own = mentions.Where(mention => mention.System == system.Id).ToList()
+        where own.Count > 0
+        let weight = Math.Round(own.Sum(mention => mention.Weight), 2)
+        orderby weight descending
+        select new SystemHint(
+            system.Id, system.Name.For(audience), weight, [.. own.Select(mention => new Mention(mention.Words, mention.Start, mention.End))]);
+}

@@ -1,0 +1,35 @@
+namespace Advice.Documents;
+
+/// <summary>What a text, codes and findings say, before anything is concluded from it.</summary>
+public sealed record IntakeDocument
+{
+    /// <summary>The day from which "last week" counts.</summary>
+    public required DateOnly AsOf { get; init; }
+
+    /// <summary>Version of the program.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>The rule set that was used.</summary>
+    public required RuleSetStamp RuleSet { get; init; }
+
+    /// <summary>Symptoms noticed or denied, in the order of the text.</summary>
+    public required IReadOnlyList<IntakeSymptom> Symptoms { get; init; }
+
+    /// <summary>Systems of which the text speaks, the one it speaks of most first. They are hints, not facts.</summary>
+    public required IReadOnlyList<SystemHint> Systems { get; init; }
+
+    /// <summary>The trouble codes of the text and of the request.</summary>
+    public required IReadOnlyList<DecodedCode> TroubleCodes { get; init; }
+
+    /// <summary>Work that the text says was done or never done.</summary>
+    public required IReadOnlyList<ServiceHeard> Services { get; init; }
+
+    /// <summary>What the findings mean, one for each, in order.</summary>
+    public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
+
+    /// <summary>The sentences in which nothing was recognised.</summary>
+    public required IReadOnlyList<UnreadText> NotUnderstood { get; init; }
+
+    /// <summary>What to ask next.</summary>
+    public required IReadOnlyList<IntakeQuestion> Questions { get; init; }
+}
