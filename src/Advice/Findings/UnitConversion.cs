@@ -26,13 +26,34 @@ public static class UnitConversion
         ["degF"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
+        ["inHg"] = ("pressure", PressureUnit.InchOfMercury),
+        ["km/h"] = ("speed", SpeedUnit.KilometerPerHour),
+        ["mph"] = ("speed", SpeedUnit.MilePerHour),
+        ["m/s"] = ("speed", SpeedUnit.MeterPerSecond),
+        ["cm/s"] = ("speed", SpeedUnit.CentimeterPerSecond),
+        ["m/s2"] = ("acceleration", AccelerationUnit.MeterPerSecondSquared),
+        ["ft/s2"] = ("acceleration", AccelerationUnit.FootPerSecondSquared),
+        ["N"] = ("force", ForceUnit.Newton),
+        ["kN"] = ("force", ForceUnit.Kilonewton),
+        ["lbf"] = ("force", ForceUnit.PoundForce),
+        ["mg"] = ("mass", MassUnit.Milligram),
+        ["kg"] = ("mass", MassUnit.Kilogram),
+        ["lb"] = ("mass", MassUnit.Pound),
+        ["L"] = ("volume", VolumeUnit.Liter),
+        ["qt"] = ("volume", VolumeUnit.UsQuart),
+        ["mm2/s"] = ("kinematic viscosity", KinematicViscosityUnit.Centistokes),
+        ["cSt"] = ("kinematic viscosity", KinematicViscosityUnit.Centistokes),
+        ["mPa.s"] = ("dynamic viscosity", DynamicViscosityUnit.MillipascalSecond),
+        ["cP"] = ("dynamic viscosity", DynamicViscosityUnit.Centipoise),
+        ["s"] = ("duration", DurationUnit.Second),
+        ["ft"] = ("length", LengthUnit.Foot),
     };
 
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
     /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm", "kg/m3", "N/m", "N.s/m"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => Convert(1, from, to) is not null;
