@@ -1,6 +1,6 @@
 namespace Advice.Arithmetic.Tyres;
 
-/// <summary>Load index 60 … 126: the table of ISO 4000-1 (ETRTO); 15 rows as restated, the others from memory and within 0.8 % of 45 · 10^(index / 80).</summary>
+/// <summary>Load index 60 … 126: the table of ISO 4000-1 (ETRTO); 15 rows as restated, the others from memory and within 1.8 % of 45 · 10^(index / 80).</summary>
 public static class LoadIndex
 {
     /// <summary>The smallest index of the table.</summary>
