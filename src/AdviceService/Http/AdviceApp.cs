@@ -46,6 +46,7 @@ internal static class AdviceApp
         });
         app.UseAdviceDocumentation();
         AdviceRoutes.Map(app);
+        ArithmeticRoutes.Map(app);
         CatalogueRoutes.Map(app);
         HealthRoutes.Map(app);
         HomePage.Map(app);

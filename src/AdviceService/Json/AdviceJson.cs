@@ -20,6 +20,8 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(AdviceDocument))]
 [JsonSerializable(typeof(WhyNotQuestion))]
 [JsonSerializable(typeof(WhyNotDocument))]
+[JsonSerializable(typeof(ComputationDocument))]
+[JsonSerializable(typeof(IReadOnlyList<ComputationEntry>))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
 [JsonSerializable(typeof(ProblemLine))]

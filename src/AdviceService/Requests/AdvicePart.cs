@@ -13,7 +13,9 @@ internal sealed class AdvicePart(Catalogue catalogue, VehicleWords words, DateOn
     /// <summary>The earliest day that a request may name.</summary>
     public static readonly DateOnly Earliest = new(1950, 1, 1);
 
-    private static readonly DateOnly Latest = new(2100, 12, 31);
+    /// <summary>The latest.</summary>
+    public static readonly DateOnly Latest = new(2100, 12, 31);
+
     internal const int LongestComplaint = 10_000;
     internal const int MostSymptoms = 100;
     internal const int MostCodes = 50;

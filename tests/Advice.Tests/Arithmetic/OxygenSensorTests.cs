@@ -47,9 +47,10 @@ public class OxygenSensorTests
         var half = 0.5 / hertz;
         return [.. Enumerable.Range(0, (int)(seconds / 0.01)).Select(i => i * 0.01).Select(t =>
         {
-            var (turn, within) = ((int)(t / half), t % half);
+            var turn = (int)(t / half);
+            var within = t - (turn * half);
             var (from, to) = turn % 2 == 0 ? (low, high) : (high, low);
-            return (t, from + ((to - from) * Math.Min(1, within / ramp)));
+            return (t, from + ((to - from) * Math.Clamp(within / ramp, 0, 1)));
         })];
     }
 }
