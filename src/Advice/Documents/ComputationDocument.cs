@@ -31,6 +31,6 @@ public sealed record ComputationDocument
         Verdict = outcome.Verdict,
         Notes = outcome.Notes,
         Formula = computation.Formula,
-        Sources = [.. computation.Sources.Select(source => source.ToString())],
+        Sources = [.. computation.Sources.Select(source => source.WithNote)],
     };
 }

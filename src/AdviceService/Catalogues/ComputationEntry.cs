@@ -16,7 +16,7 @@ public sealed record ComputationEntry(
     public static IReadOnlyList<ComputationEntry> All { get; } =
     [
         .. Computations.All.Select(computation => new ComputationEntry(
-            computation.Name, computation.Title, computation.Formula, [.. computation.Sources.Select(source => source.ToString())],
+            computation.Name, computation.Title, computation.Formula, [.. computation.Sources.Select(source => source.WithNote)],
             [.. computation.Inputs.Select(InputEntry.Of)], computation.Verdicts)),
     ];
 }

@@ -22,7 +22,7 @@ internal static class ArithmeticRoutes
         {
             routes.MapPost($"{Path}/{computation.Name}", (HttpRequest request, TimeProvider clock) => ComputeAsync(computation, request, clock))
                 .WithName(computation.Name).WithTags("arithmetic").WithSummary(computation.Title)
-                .WithDescription($"{computation.Formula}. Source: {string.Join("; ", computation.Sources)}.")
+                .WithDescription($"{computation.Formula}. Source: {string.Join("; ", computation.Sources.Select(source => source.WithNote))}.")
                 .Produces<ComputationDocument>()
                 .Produces<ProblemDocument>(400, ProblemResult.MediaType)
                 .Produces<ProblemDocument>(413, ProblemResult.MediaType)

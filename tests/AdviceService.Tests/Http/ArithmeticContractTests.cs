@@ -39,9 +39,9 @@ public class ArithmeticContractTests(RunningService service)
                     Assert.Contains(verdict, computation.Verdicts);
                 _ = response.IsSuccessStatusCode ? answered++ : refused++;
             },
-            iter: 120,
+            iter: 200,
             threads: 1);
-        Assert.True(answered > 5 && refused > 5, $"{answered} answered, {refused} refused: the generator makes one kind only.");
+        Assert.True(answered > 2 && refused > 2, $"{answered} answered, {refused} refused: the generator makes one kind only.");
     }
 
     private static Gen<string> Body(Computation computation) => computation.Inputs
@@ -65,15 +65,15 @@ public class ArithmeticContractTests(RunningService service)
 
     /// <summary>A value of the range in any unit that is taken; with a step beyond the bounds now and then.</summary>
     private static Gen<string> Given(double least, double most, string unit, Func<string, string> member) =>
-        Gen.Select(Between(least - (0.02 * (most - least)), most), OneOf(UnitConversion.Accepted(unit).ToArray()))
+        Gen.Select(Between(least - (0.01 * (most - least)), most), OneOf(UnitConversion.Accepted(unit).ToArray()))
             .Select((value, other) => $"{{{member(Text(UnitConversion.Convert(value, unit, other)!.Value))},\"unit\":\"{other}\"}}");
 
     private static Gen<string> Points(PointsInput points) => Gen.Select(Between(points.X.Least, points.X.Most), Between(points.Y.Least, points.Y.Most))
-        .List[points.Fewest, points.Fewest + 3]
+        .List[points.Fewest, Math.Min(points.MostPoints, points.Fewest + 3)]
         .Select(list => points.Ascending ? list.DistinctBy(point => point.Item1).OrderBy(point => point.Item1).ThenByDescending(point => point.Item2).ToList() : list)
         .Select(list => $"[{string.Join(',', list.Select(point => $"{{\"{points.X.Name}\":{Text(point.Item1)},\"{points.Y.Name}\":{Text(point.Item2)}}}"))}]");
 
-    private static Gen<double> Between(double least, double most) => Gen.Double[0, 1].Select(share => Math.Round(least + (share * (most - least)), 4));
+    private static Gen<double> Between(double least, double most) => Gen.Int[0, 1_000_000].Select(share => Math.Round(least + (share * 1e-6 * (most - least)), 6));
 
     private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);
 
