@@ -26,7 +26,6 @@ public static class UnitConversion
         ["degF"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
-        ["inHg"] = ("pressure", PressureUnit.InchOfMercury),
         ["km/h"] = ("speed", SpeedUnit.KilometerPerHour),
         ["mph"] = ("speed", SpeedUnit.MilePerHour),
         ["m/s"] = ("speed", SpeedUnit.MeterPerSecond),

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Advice;
 using Advice.Documents;
 using Advice.Evidence;
+using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Requests;
 
@@ -12,6 +13,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
+    private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
 
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
@@ -34,6 +36,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
         return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
+    }
+
+    /// <summary>Answers when a wearing part reaches its limits.</summary>
+    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json)
+    {
+        var question = _reader.ReadProjection(utf8Json, _advice.Today);
+        return new(question.Value is { } asked ? _wear.Of(asked, _advice.Today) : null, question.Errors, question.Status);
     }
 
     private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>

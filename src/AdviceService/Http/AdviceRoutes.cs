@@ -22,6 +22,11 @@ internal static class AdviceRoutes
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
 
+        Describe(routes.MapPost("/v1/projections", ProjectAsync))
+            .WithName("project").WithSummary("When a wearing part reaches its limits")
+            .WithDescription("Dated readings of one part with the distance driven: where and when the line through them reaches each limit that applies, earliest to latest in nine of ten cases. From three readings on the scatter counts, from two the error of the gauge. What is no wear of one part is named, not projected.")
+            .Accepts<ProjectionRequest>("application/json").Produces<ProjectionDocument>();
+
         routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
             .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
             .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
@@ -41,6 +46,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static async Task<IResult> ProjectAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Project(await RequestBytes.ReadAsync(request)), Written.As.ProjectionDocument);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Http;
 using AdviceService.Http.Batch;
@@ -14,12 +15,14 @@ namespace AdviceService.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     Converters =
     [
-        typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+        typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>), typeof(CamelCaseEnum<ProjectionStatus>),
     ])]
 [JsonSerializable(typeof(AdviceRequest))]
 [JsonSerializable(typeof(AdviceDocument))]
 [JsonSerializable(typeof(WhyNotQuestion))]
 [JsonSerializable(typeof(WhyNotDocument))]
+[JsonSerializable(typeof(ProjectionRequest))]
+[JsonSerializable(typeof(ProjectionDocument))]
 [JsonSerializable(typeof(ComputationDocument))]
 [JsonSerializable(typeof(IReadOnlyList<ComputationEntry>))]
 [JsonSerializable(typeof(ProblemDocument))]

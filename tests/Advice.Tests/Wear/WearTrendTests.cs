@@ -34,8 +34,8 @@ public class WearTrendTests
         var (b, g, s, d) = (-1e-4, 0.2, 4.5e8, 4.9);
         var a = (b * b) - (g * g / s);
         var root = Math.Sqrt((d * b * d * b) - (a * ((d * d) - (g * g / 2))));
-        Assert.Equal(15_000 + (((-d * b) - root) / a), projection.Earliest!.Km, 1);
-        Assert.Equal(15_000 + (((-d * b) + root) / a), projection.Latest!.Km, 1);
+        Assert.Equal(15_000 + (((-d * b) - root) / a), projection.Earliest!.Km, 1.0);
+        Assert.Equal(15_000 + (((-d * b) + root) / a), projection.Latest!.Km, 1.0);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
+using Advice.Findings;
 using AdviceService.Requests;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -32,6 +33,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         BoundRequest(Member<AdviceRequest>);
         BoundRequest(Member<WhyNotQuestion>);
+        Words(Member<ProjectionRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
+        (Member<ProjectionRequest>("measurements").MinItems, Member<ProjectionRequest>("measurements").MaxItems) = (1, ProjectionPart.MostMeasurements);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
@@ -82,6 +85,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         var (odometer, diameter) = (QuantityPart.Odometer.Units, QuantityPart.WheelDiameter.Units);
         Replace(nameof(FindingReport), "odometer", Quantity(odometer));
+        Replace(nameof(MeasurementReport), "odometer", Quantity(odometer));
+        Replace(nameof(ProjectionRequest), "gaugeError", Quantity([.. UnitConversion.Known]));
         Replace(nameof(ServiceReport), "odometer", Quantity(odometer));
         Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });
         Replace(nameof(SteeringDescription), "wheelDiameter", new OpenApiSchema { AnyOf = [Quantity(diameter), UnknownQuantity(diameter)] });

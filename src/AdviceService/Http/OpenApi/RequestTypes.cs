@@ -7,7 +7,8 @@ internal static class RequestTypes
 {
     /// <summary>Those in which an optional member is left out, never null.</summary>
     public static Type[] Strict { get; } =
-        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit)];
+        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
+            typeof(ProjectionRequest), typeof(MeasurementReport)];
 
     /// <summary>Those that describe a vehicle.</summary>
     public static Type[] OfVehicle { get; } =
