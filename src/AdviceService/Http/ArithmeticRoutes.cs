@@ -1,5 +1,6 @@
 using Advice.Arithmetic;
 using Advice.Documents;
+using Advice.Evidence;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
@@ -20,7 +21,7 @@ internal static class ArithmeticRoutes
             .Produces<IReadOnlyList<ComputationEntry>>();
         foreach (var computation in Computations.All)
         {
-            routes.MapPost($"{Path}/{computation.Name}", (HttpRequest request, TimeProvider clock) => ComputeAsync(computation, request, clock))
+            routes.MapPost($"{Path}/{computation.Name}", (HttpRequest request, TimeProvider clock, IRuleBook rules) => ComputeAsync(computation, request, clock, rules))
                 .WithName(computation.Name).WithTags("arithmetic").WithSummary(computation.Title)
                 .WithDescription($"{computation.Formula}. Source: {string.Join("; ", computation.Sources.Select(source => source.WithNote))}.")
                 .Produces<ComputationDocument>()
@@ -33,7 +34,7 @@ internal static class ArithmeticRoutes
         routes.MapPost($"{Path}/{{name}}", (string name) => new ProblemResult(NoSuch(name))).ExcludeFromDescription();
     }
 
-    private static async Task<IResult> ComputeAsync(Computation computation, HttpRequest request, TimeProvider clock)
+    private static async Task<IResult> ComputeAsync(Computation computation, HttpRequest request, TimeProvider clock, IRuleBook rules)
     {
         var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var read = RequestBody.Read<Given>(await RequestBytes.ReadAsync(request), new ComputationPart(computation, today).Read);
@@ -42,7 +43,7 @@ internal static class ArithmeticRoutes
         var outcome = computation.Compute(given);
         return outcome.Refused is { } input
             ? new ProblemResult(ProblemDocument.Of(422, [new RequestError(JsonPointer.Root.Member(input.Name).ToString(), ErrorCode.UnfitTogether, outcome.Why!)]))
-            : new JsonResult<ComputationDocument>(ComputationDocument.Of(computation, outcome), Written.As.ComputationDocument);
+            : new JsonResult<ComputationDocument>(ComputationDocument.Of(computation, outcome, rules.Catalogue.MeaningsByComputation[computation.Name]), Written.As.ComputationDocument);
     }
 
     private static ProblemDocument NoSuch(string name)

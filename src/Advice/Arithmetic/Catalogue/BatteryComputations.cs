@@ -16,6 +16,7 @@ internal static class BatteryComputations
     private static readonly NumberInput Loaded = new("voltage", "voltage at the end of the load", "V", 0, 14.5);
     private static readonly NumberInput Cranking = new("voltage", "lowest steady voltage between the posts while the starter turns", "V", 0, 14.5);
     private static readonly NumberInput LoadedAt = new("temperature", "temperature of the battery", "degC", -17.8, 60);
+    private static readonly NumberInput CrankedAt = new("temperature", "temperature of the battery; left out = 21 degC", "degC", -17.8, 60) { Optional = true };
     private static readonly NumberInput Running = new("voltage", "voltage between the posts, engine at about 2000 rpm", "V", 8, 20);
     private static readonly WordInput Circuit = new("circuit", "which way the current goes", "cranking", "ground", "charging");
     private static readonly NumberInput Drop = new("drop", "voltage across the cable or connection while the current flows", "V", 0, 14.5);
@@ -43,7 +44,7 @@ internal static class BatteryComputations
         { Verdicts = ["holds", "drops"] },
         new("cranking-voltage", "Voltage while the starter turns", "the table of the load test, taken over by the trade for the starter",
             [From.CommonPractice, From.Restated("BCI load-test table")],
-            [Cranking, LoadedAt], given => Load(given[Cranking], given[LoadedAt]))
+            [Cranking, CrankedAt], given => Load(given[Cranking], given.Maybe(CrankedAt) ?? 21.2))
         { Verdicts = ["holds", "drops"] },
         new("charging-voltage", "Charging voltage of a 12 V system", "13.8 … 14.8 V is usual; below 13.2 V too low; below 12.7 V nothing charges",
             [From.Restated("training sheet on charging systems")],
