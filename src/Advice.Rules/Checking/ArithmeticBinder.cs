@@ -36,7 +36,7 @@ internal static class ArithmeticBinder
             return null;
         var inputs = computation.Inputs.ToDictionary(input => input.Name);
         if (!inputs.TryGetValue(name, out var input) || input is not NumberInput number)
-            problems.AddNoValue(reader.At("input"), name, $"measured input of '{computation.Name}'", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
+            problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
         else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : unit != "count")
             reader.Refuse("input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
         foreach (var (member, word) in with)

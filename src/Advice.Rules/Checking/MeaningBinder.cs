@@ -19,9 +19,9 @@ internal sealed class MeaningBinder(Tables tables, SourceBinder sources, Problem
         var computation = reader.Computation();
         var verdicts = reader.Texts("verdicts");
         if (!reader.Has("verdicts"))
-            reader.Refuse("id", "'verdicts' is missing: of which verdicts is this the meaning?");
+            reader.Refuse("verdicts", "'verdicts' is missing: of which verdicts is this the meaning?");
         foreach (var verdict in verdicts.Where(verdict => computation?.Verdicts.Contains(verdict) == false))
-            problems.AddNoValue(reader.At("verdicts"), verdict, $"verdict of '{computation!.Name}'", computation.Verdicts);
+            problems.AddNoValue(reader.At("verdicts"), verdict, "verdicts", computation!.Verdicts);
         var (text, checks) = (reader.TextPair("text"), reader.Ids("checks", tables.Checks, emptyIsFine: true));
         return sources.Required(reader) is { } source && computation is not null ? new Meaning(id, computation.Name, verdicts, text, checks, source) : null;
     }
