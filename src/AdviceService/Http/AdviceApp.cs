@@ -1,5 +1,6 @@
 using Advice.Evidence;
 using Advice.Rules.RuleSets;
+using AdviceService.Http.Batch;
 using AdviceService.Http.OpenApi;
 using AdviceService.Http.Problems;
 using Serilog;
@@ -16,6 +17,8 @@ internal static class AdviceApp
     /// <param name="args">Options of the host, such as --urls.</param>
     public static WebApplication Build(RuleBook rules, string[] args)
     {
+        // Without it a compressed body that breaks off passes for one that ends.
+        AppContext.SetSwitch("System.IO.Compression.UseStrictValidation", true);
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         if (string.IsNullOrEmpty(builder.Configuration["urls"]))
             builder.WebHost.UseUrls(Loopback);
@@ -27,13 +30,17 @@ internal static class AdviceApp
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddRequestDecompression();
+        builder.Services.AddResponseCompression(options => options.MimeTypes = ["application/json", "application/problem+json", "application/x-ndjson"]);
         builder.Services.AddSingleton<IRuleBook>(rules);
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();
 
         var app = builder.Build();
+        app.UseResponseCompression();
         app.UseMiddleware<ProblemMiddleware>();
+        app.UseRequestDecompression();
         app.UseSerilogRequestLogging(Logging.ConfigureRequests);
         app.Use((http, next) =>
         {
@@ -47,6 +54,7 @@ internal static class AdviceApp
         app.UseAdviceDocumentation();
         AdviceRoutes.Map(app);
         ArithmeticRoutes.Map(app);
+        BatchRoute.Map(app);
         CatalogueRoutes.Map(app);
         HealthRoutes.Map(app);
         HomePage.Map(app);

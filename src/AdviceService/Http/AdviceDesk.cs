@@ -22,14 +22,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public string Revision => rules.Revision;
 
     /// <summary>Answers a request.</summary>
-    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today));
+    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);
 
-    /// <summary>Answers a line of a batch.</summary>
-    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json)
-    {
-        var line = _reader.ReadLine(utf8Json, _advice.Today);
-        return (line.Id, Answer(line.Request));
-    }
+    /// <summary>Answers a line of a batch in full.</summary>
+    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.To);
+
+    /// <summary>Answers a line of a batch in the few figures by which a fleet is sorted.</summary>
+    public (JsonElement? Id, ReadResult<TriageDocument> Answer) TriageLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.Triage);
 
     /// <summary>Answers a why-not question.</summary>
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
@@ -45,6 +44,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
         return new(question.Value is { } asked ? _wear.Of(asked, _advice.Today) : null, question.Errors, question.Status);
     }
 
-    private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>
-        new(request.Value is { } asked ? _advice.To(asked) : null, request.Errors, request.Status);
+    private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
+        where T : class
+    {
+        var line = _reader.ReadLine(utf8Json, _advice.Today);
+        return (line.Id, Answer(line.Request, answer));
+    }
+
+    private static ReadResult<T> Answer<T>(ReadResult<AdviceRequest> request, Func<AdviceRequest, T> answer)
+        where T : class => new(request.Value is { } asked ? answer(asked) : null, request.Errors, request.Status);
 }

@@ -1,13 +1,12 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
-/// <summary>Advice on one vehicle and on many.</summary>
+/// <summary>Advice on one vehicle.</summary>
 internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
@@ -26,13 +25,6 @@ internal static class AdviceRoutes
             .WithName("project").WithSummary("When a wearing part reaches its limits")
             .WithDescription("Dated readings of one part with the distance driven: where and when the line through them reaches each limit that applies, earliest to latest in nine of ten cases. From three readings on the scatter counts, from two the error of the gauge. What is no wear of one part is named, not projected.")
             .Accepts<ProjectionRequest>("application/json").Produces<ProjectionDocument>();
-
-        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
-            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
-            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
-            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
-            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")

@@ -4,8 +4,10 @@ using Advice.Documents;
 using Advice.Knowledge;
 using Advice.Wear;
 using AdviceService.Catalogues;
+using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
+using AdviceService.Fleet.Scoring;
 using AdviceService.Http;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 
 namespace AdviceService.Json;
@@ -27,8 +29,12 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(IReadOnlyList<ComputationEntry>))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
+[JsonSerializable(typeof(TriageLine))]
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
+[JsonSerializable(typeof(ScoreJob))]
+[JsonSerializable(typeof(QueueJob))]
+[JsonSerializable(typeof(Chunk))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]
