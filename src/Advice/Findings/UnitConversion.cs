@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -64,6 +65,11 @@ public static class UnitConversion
     /// <summary>The quantity in another unit; null where there is none or the units do not fit.</summary>
     public static double? Convert(Documents.Quantity? quantity, string to) =>
         quantity is null ? null : Convert(quantity.Value, quantity.Unit, to);
+
+    /// <summary>The same to twelve digits: more than any gauge has, and few enough that no conversion decides a verdict.</summary>
+    public static double? ConvertAsRead(double value, string from, string to) => Convert(value, from, to) is { } converted
+        ? double.Parse(converted.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
+        : null;
 
     /// <summary>The value in another unit; null where the units do not fit, infinite where it is too large. 32nds are thirty-seconds of an inch.</summary>
     public static double? Convert(double value, string from, string to)

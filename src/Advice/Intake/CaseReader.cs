@@ -11,6 +11,8 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
     private const int UsualSteps = 8;
 
+    private readonly FindingArithmetic _arithmetic = new(catalogue);
+    private readonly FindingTrend _trend = new(catalogue);
     private readonly FindingJudge _judge = new(catalogue, new LimitChoice(catalogue));
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
@@ -37,8 +39,11 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading.NotUnderstood);
+        return new CaseReading(@case, [.. judged.Zip(request.Findings, (one, finding) => InDepth(one.Document, finding, request, asOf))], [.. codes[false]], reading.NotUnderstood);
     }
+
+    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, DateOnly asOf) =>
+        judgement with { Arithmetic = _arithmetic.Of(finding), Projection = _trend.Of(finding, request, asOf) };
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [

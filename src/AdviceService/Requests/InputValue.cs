@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advice.Arithmetic;
 using Advice.Findings;
 
@@ -20,12 +19,12 @@ internal static class InputValue
         _ => value.Date(AdvicePart.Earliest, AdvicePart.Latest),
     };
 
-    private static object? Number(JsonValue value, NumberInput input)
+    private static double? Number(JsonValue value, NumberInput input)
     {
         if (input.Unit is not { } unit)
             return Within(value, input.Least, input.Most, null);
         var part = new QuantityPart(UnitConversion.Accepted(unit), unit, input.Least, input.Most);
-        return value.Object(part.Read) is { } quantity ? Converted(quantity.Value, quantity.Unit, unit) : null;
+        return value.Object(part.Read) is { } quantity ? UnitConversion.ConvertAsRead(quantity.Value, quantity.Unit, unit) : null;
     }
 
     private static List<double>? Series(JsonValue value, SeriesInput input)
@@ -45,7 +44,7 @@ internal static class InputValue
     private static List<double> Numbers(JsonValue list, SeriesInput input, string? from, string? to)
     {
         var numbers = list.List(input.MostValues, element => element.Number() is { } number
-            ? (object?)Checked(element, from is null ? number : Converted(number, from, to!), input.Least, input.Most, to)
+            ? (object?)Checked(element, from is null ? number : UnitConversion.ConvertAsRead(number, from, to!)!.Value, input.Least, input.Most, to)
             : null);
         TooFew(list, numbers.Count, input.Fewest);
         return [.. numbers.Cast<double>()];
@@ -93,8 +92,4 @@ internal static class InputValue
         if (list.Json.ValueKind == System.Text.Json.JsonValueKind.Array && list.Json.GetArrayLength() < fewest && count < fewest)
             list.Errors.BadValue(list.At, ErrorCode.TooFew, $"Must have at least {fewest} elements.");
     }
-
-    // Twelve digits are more than any gauge has; the thirteenth would let a conversion decide a verdict.
-    private static double Converted(double value, string from, string to) =>
-        double.Parse(UnitConversion.Convert(value, from, to)!.Value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }
