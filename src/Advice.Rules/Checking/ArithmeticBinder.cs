@@ -16,7 +16,7 @@ internal static class ArithmeticBinder
         var name = reader.Text("computation");
         var found = Computations.All.FirstOrDefault(one => one.Name == name);
         if (found is null && name.Length > 0)
-            reader.Refuse("computation", $"unknown computation '{name}'", NearestWord.To(name, [.. Computations.All.Select(one => one.Name)]));
+            reader.Refuse(ErrorCode.UnknownWord, "computation", $"unknown computation '{name}'", NearestWord.To(name, [.. Computations.All.Select(one => one.Name)]));
         return found;
     }
 
@@ -29,7 +29,7 @@ internal static class ArithmeticBinder
         if (check.Inner("arithmetic", "arithmetic", Members) is not { } reader)
             return null;
         if (unit is null)
-            check.Refuse("arithmetic", "only a measured value goes into workshop arithmetic");
+            check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value goes into workshop arithmetic");
         var (computation, name) = (reader.Computation(), reader.Text("input"));
         var with = With(reader);
         if (computation is null || unit is null)
@@ -38,17 +38,17 @@ internal static class ArithmeticBinder
         if (!inputs.TryGetValue(name, out var input) || input is not NumberInput number)
             problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
         else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : unit != "count")
-            reader.Refuse("input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
+            reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
         foreach (var (member, word) in with)
         {
             if (inputs.GetValueOrDefault(member) is not WordInput given)
-                reader.Refuse("with", $"'{computation.Name}' takes no word '{member}'");
+                reader.Refuse(ErrorCode.UnknownMember, "with", $"'{computation.Name}' takes no word '{member}'");
             else if (!given.Words.Contains(word))
                 problems.AddNoValue(reader.At("with"), word, member, given.Words);
         }
 
         foreach (var missing in computation.Inputs.Where(one => !one.Optional && one is not DayInput && one.Name != name && !with.ContainsKey(one.Name)))
-            reader.Refuse("computation", $"'{computation.Name}' also needs '{missing.Name}', which a value of this check does not give");
+            reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing.Name}', which a value of this check does not give");
         return new CheckArithmetic(computation.Name, name, with);
     }
 
@@ -60,7 +60,7 @@ internal static class ArithmeticBinder
         foreach (var (key, value) in node is MappingNode mapping ? mapping.Members : [])
             words.TryAdd(key.Value, value is ScalarNode scalar ? scalar.Value : "");
         if (words.Count == 0)
-            reader.Refuse("with", $"'with' must be a mapping of inputs to words, not {node.Shape}");
+            reader.Refuse(ErrorCode.WrongShape, "with", $"'with' must be a mapping of inputs to words, not {node.Shape}");
         return words;
     }
 }

@@ -23,9 +23,9 @@ internal sealed class LimitBinder(Tables tables, SourceBinder sources, Condition
         var check = reader.Id("check", tables.Checks);
         var (minimum, maximum) = (reader.NumberOrNull("minimum"), reader.NumberOrNull("maximum"));
         if (!reader.Has("minimum") && !reader.Has("maximum"))
-            reader.Refuse("id", $"the limit '{id}' needs a minimum or a maximum");
+            reader.Refuse(ErrorCode.MissingMember, "id", $"the limit '{id}' needs a minimum or a maximum");
         if (minimum > maximum)
-            reader.Refuse("minimum", "the minimum is above the maximum");
+            reader.Refuse(ErrorCode.OutOfRange, "minimum", "the minimum is above the maximum");
         var unit = reader.Text("unit");
         if (tables.Checks.TryGet(check, out var measured))
             Fits(reader, measured, unit);
@@ -40,8 +40,8 @@ internal sealed class LimitBinder(Tables tables, SourceBinder sources, Condition
     private static void Fits(EntryReader reader, Check check, string unit)
     {
         if (check.Measure is null)
-            reader.Refuse("check", $"'{check.Id}' is observed, not measured, so it has no limit");
+            reader.Refuse(ErrorCode.UnfitMember, "check", $"'{check.Id}' is observed, not measured, so it has no limit");
         else if (unit.Length > 0 && !UnitConversion.IsPossible(unit, check.Measure.Unit))
-            reader.Refuse("unit", $"'{unit}' cannot be compared with '{check.Measure.Unit}', the unit of '{check.Id}'");
+            reader.Refuse(ErrorCode.UnfitUnit, "unit", $"'{unit}' cannot be compared with '{check.Measure.Unit}', the unit of '{check.Id}'");
     }
 }

@@ -19,7 +19,7 @@ internal sealed class MeaningBinder(Tables tables, SourceBinder sources, Problem
         var computation = reader.Computation();
         var verdicts = reader.Texts("verdicts");
         if (!reader.Has("verdicts"))
-            reader.Refuse("verdicts", "'verdicts' is missing: of which verdicts is this the meaning?");
+            reader.Refuse(ErrorCode.MissingMember, "verdicts", "'verdicts' is missing: of which verdicts is this the meaning?");
         foreach (var verdict in verdicts.Where(verdict => computation?.Verdicts.Contains(verdict) == false))
             problems.AddNoValue(reader.At("verdicts"), verdict, "verdicts", computation!.Verdicts);
         var (text, checks) = (reader.TextPair("text"), reader.Ids("checks", tables.Checks, emptyIsFine: true));

@@ -28,7 +28,7 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
     {
         var (km, years) = (reader.NumberOrNull("km", 100, 1_000_000), reader.NumberOrNull("years", 0.01, 50));
         if (!reader.Has("km") && !reader.Has("years"))
-            problems.Add(reader.Place, "an interval needs 'km', 'years' or both");
+            problems.Add(ErrorCode.MissingMember, reader.Place, "an interval needs 'km', 'years' or both");
         var duty = reader.TextOrNull("duty");
         if (duty is not null && tables.Facts.TryGet("duty", out var duties) && !duties.Values.ContainsKey(duty))
             problems.AddNoValue(reader.At("duty"), duty, "duty", duties.Values.Keys);

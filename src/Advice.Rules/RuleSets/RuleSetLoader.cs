@@ -25,8 +25,8 @@ public static class RuleSetLoader
         var problems = new Problems();
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
-            problems.Add(new Place(directory, 1, 1), "there are no rule files in this folder");
-        var nodes = files.Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>().ToList();
+            problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
+        var nodes = ParsedFiles.Of(files, problems);
         var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
         return catalogue is null || !problems.None
             ? throw new RuleSetException(problems.InOrder)

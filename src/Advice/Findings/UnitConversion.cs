@@ -56,7 +56,7 @@ public static class UnitConversion
     public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm", "kg/m3", "N/m", "N.s/m"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
-    public static bool IsPossible(string from, string to) => Convert(1, from, to) is not null;
+    public static bool IsPossible(string from, string to) => from == to || (Quantity(from) is { } quantity && quantity == Quantity(to));
 
     /// <summary>Every unit that a value measured in that unit may be given in, ordered.</summary>
     public static IReadOnlyList<string> Accepted(string unit) =>
@@ -84,4 +84,6 @@ public static class UnitConversion
             return null;
         return Math.Abs(value) > Largest ? double.CopySign(double.PositiveInfinity, value) : UnitConverter.Convert(value, source.Unit, target.Unit);
     }
+
+    private static string? Quantity(string unit) => Units.GetValueOrDefault(unit == "32nds" ? "in" : unit).Quantity;
 }
