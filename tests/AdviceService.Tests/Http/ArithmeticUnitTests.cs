@@ -4,6 +4,7 @@ using Advice.Arithmetic;
 using Advice.Findings;
 using AdviceService.Requests;
 using CsCheck;
+using Outcome = Advice.Arithmetic.Outcome;
 
 namespace AdviceService.Tests.Http;
 
