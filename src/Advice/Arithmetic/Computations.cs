@@ -9,7 +9,7 @@ public static class Computations
     public static IReadOnlyList<Computation> All { get; } =
     [
         .. BatteryComputations.All.Concat(CoolantComputations.All).Concat(OilComputations.All).Concat(BrakeComputations.All)
-            .Concat(ChassisComputations.All).Concat(EngineComputations.All).Concat(TyreComputations.All)
+            .Concat(ChassisComputations.All).Concat(EngineComputations.All).Concat(TyreComputations.All).Concat(OperatorComputations.All)
             .OrderBy(computation => computation.Name, StringComparer.Ordinal),
     ];
 }

@@ -25,6 +25,7 @@ public class ArithmeticTests(RunningService service)
     [InlineData("tyre-size", """{"size":"245/55R18"}""", "diameter", 726.7, 0.05)]
     [InlineData("tyre-load-and-speed", """{"loadIndex":91,"speedSymbol":"H"}""", "load", 615, 0)]
     [InlineData("stopping-distance", """{"speed":{"value":20,"unit":"mph"},"deceleration":{"value":21,"unit":"ft/s2"}}""", "efficiency", 65.27, 0.005)]
+    [InlineData("operator-risk-rating", """{"dangerous":[0,1,0],"major":[1,0,0],"minor":[2,0,3],"checks":[2,1,1]}""", "rating", 29.75, 0)]
     [InlineData("compression", """{"pressures":{"values":[150,140,135,148],"unit":"psi"}}""", "leastByStricterRule", 112.5 * 6.894757, 0.01)]
     public async Task Compute_PublishedExample(string name, string body, string result, double expected, double tolerance)
     {
