@@ -12,8 +12,8 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         "detects", "falseAlarm", "cautions", "readsCodes", "arithmetic", "source",
     ];
 
-    private static readonly string[] MeasureMembers = ["unit", "plausible"];
-    private static readonly string[] ObservationMembers = ["id", "normal", "text"];
+    private static readonly string[] MeasureMembers = ["unit", "plausible", "givenLimit"];
+    private static readonly string[] ObservationMembers = ["id", "normal", "text", "deficiency"];
     private static readonly string[] DetectsMembers = ["fault", "surely", "value"];
 
     /// <summary>Binds all entries.</summary>
@@ -74,9 +74,10 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         var unit = reader.Text("unit");
         if (unit.Length > 0 && !UnitConversion.Known.Contains(unit))
             problems.AddNoValue(reader.At("unit"), unit, "unit", UnitConversion.Known);
+        var given = reader.Has("givenLimit") ? reader.OneOf("givenLimit", FormatWords.Deficiency) : (Deficiency?)null;
         var range = reader.Items("plausible").Select(item => reader.Number(item, "a plausible value")).ToList();
         if (range is [{ } least, { } most] && least < most)
-            return new Measure(unit, least, most);
+            return new Measure(unit, least, most, given);
         if (range.Count != 2 || range.All(end => end is not null))
             reader.Refuse(ErrorCode.OutOfRange, "plausible", "'plausible' must be [smallest, largest]: the values that are no slip of the pen");
         return new Measure(unit, 0, 0);
@@ -89,7 +90,9 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             return scale;
         foreach (var reader in check.Inners("observations", "observation", ObservationMembers))
         {
-            var value = new Observation(reader.Text("id"), reader.Flag("normal"), reader.Text("text"));
+            var value = new Observation(
+                reader.Text("id"), reader.Flag("normal"), reader.Text("text"),
+                reader.Has("deficiency") ? reader.OneOf("deficiency", FormatWords.Deficiency) : null);
             if (scale.Exists(other => other.Id == value.Id))
                 reader.Refuse(ErrorCode.RepeatedWord, "id", $"the value '{value.Id}' stands twice in this scale");
             else

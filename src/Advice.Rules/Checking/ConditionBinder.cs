@@ -9,12 +9,12 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
     private static readonly string[] RangeMembers = ["atLeast", "below"];
 
     /// <summary>The condition of an entry; always met where it has none.</summary>
-    public VehicleCondition Read(EntryReader entry)
+    public VehicleCondition Read(EntryReader entry, string member = "vehicle")
     {
-        if (entry.Raw("vehicle") is not MappingNode mapping)
+        if (entry.Raw(member) is not MappingNode mapping)
         {
-            if (entry.Has("vehicle"))
-                entry.Refuse(ErrorCode.WrongShape, "vehicle", $"'vehicle' must be a mapping from facts to values, not {entry.Raw("vehicle")!.Shape}");
+            if (entry.Has(member))
+                entry.Refuse(ErrorCode.WrongShape, member, $"'{member}' must be a mapping from facts to values, not {entry.Raw(member)!.Shape}");
             return VehicleCondition.Always;
         }
 

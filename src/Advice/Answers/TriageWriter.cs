@@ -11,7 +11,7 @@ internal sealed class TriageWriter(string revision)
 
     public TriageDocument Write(CaseReading reading, Advised advised)
     {
-        var driving = DrivingWriter.Write(advised, reading.Judgements).Advice;
+        var driving = DrivingWriter.Write(advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
         var appointment = WorkWriter.Appointment(advised, driving);
         return new TriageDocument(
             driving, Math.Round(advised.Suspicion.Raised.Sum(suspect => suspect.Weight), Decimals),

@@ -13,7 +13,10 @@ public static class UnitConversion
         ["mm"] = ("length", LengthUnit.Millimeter),
         ["cm"] = ("length", LengthUnit.Centimeter),
         ["m"] = ("length", LengthUnit.Meter),
+        ["um"] = ("length", LengthUnit.Micrometer),
         ["in"] = ("length", LengthUnit.Inch),
+        ["thou"] = ("length", LengthUnit.Mil),
+        ["ft"] = ("length", LengthUnit.Foot),
         ["km"] = ("distance", LengthUnit.Kilometer),
         ["mi"] = ("distance", LengthUnit.Mile),
         ["V"] = ("voltage", ElectricPotentialUnit.Volt),
@@ -23,8 +26,25 @@ public static class UnitConversion
         ["kPa"] = ("pressure", PressureUnit.Kilopascal),
         ["bar"] = ("pressure", PressureUnit.Bar),
         ["psi"] = ("pressure", PressureUnit.PoundForcePerSquareInch),
+        ["MPa"] = ("pressure", PressureUnit.Megapascal),
+        ["hPa"] = ("pressure", PressureUnit.Hectopascal),
+        ["inHg"] = ("pressure", PressureUnit.InchOfMercury),
         ["degC"] = ("temperature", TemperatureUnit.DegreeCelsius),
+        ["°C"] = ("temperature", TemperatureUnit.DegreeCelsius),
         ["degF"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
+        ["°F"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
+        ["N"] = ("force", ForceUnit.Newton),
+        ["kN"] = ("force", ForceUnit.Kilonewton),
+        ["lbf"] = ("force", ForceUnit.PoundForce),
+        ["Nm"] = ("torque", TorqueUnit.NewtonMeter),
+        ["N·m"] = ("torque", TorqueUnit.NewtonMeter),
+        ["lbf·ft"] = ("torque", TorqueUnit.PoundForceFoot),
+        ["lbf·in"] = ("torque", TorqueUnit.PoundForceInch),
+        ["ohm"] = ("resistance", ElectricResistanceUnit.Ohm),
+        ["Ω"] = ("resistance", ElectricResistanceUnit.Ohm),
+        ["kohm"] = ("resistance", ElectricResistanceUnit.Kiloohm),
+        ["deg"] = ("angle", AngleUnit.Degree),
+        ["°"] = ("angle", AngleUnit.Degree),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
         ["km/h"] = ("speed", SpeedUnit.KilometerPerHour),
@@ -33,9 +53,6 @@ public static class UnitConversion
         ["cm/s"] = ("speed", SpeedUnit.CentimeterPerSecond),
         ["m/s2"] = ("acceleration", AccelerationUnit.MeterPerSecondSquared),
         ["ft/s2"] = ("acceleration", AccelerationUnit.FootPerSecondSquared),
-        ["N"] = ("force", ForceUnit.Newton),
-        ["kN"] = ("force", ForceUnit.Kilonewton),
-        ["lbf"] = ("force", ForceUnit.PoundForce),
         ["mg"] = ("mass", MassUnit.Milligram),
         ["kg"] = ("mass", MassUnit.Kilogram),
         ["lb"] = ("mass", MassUnit.Pound),
@@ -46,14 +63,13 @@ public static class UnitConversion
         ["mPa.s"] = ("dynamic viscosity", DynamicViscosityUnit.MillipascalSecond),
         ["cP"] = ("dynamic viscosity", DynamicViscosityUnit.Centipoise),
         ["s"] = ("duration", DurationUnit.Second),
-        ["ft"] = ("length", LengthUnit.Foot),
     };
 
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
-    /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm", "kg/m3", "N/m", "N.s/m"];
+    /// <summary>Every unit that a check may be measured in; what is counted or turns has no other unit here.</summary>
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm", "kg/m3", "N/m", "N.s/m"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => from == to || (Quantity(from) is { } quantity && quantity == Quantity(to));

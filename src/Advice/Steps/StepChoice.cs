@@ -7,9 +7,6 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.05;
-    private const double UrgentRaise = 3;
-
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
@@ -17,18 +14,16 @@ public sealed class StepChoice(Catalogue catalogue)
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
-            && (mayDrive || !check.Needs.Any(need => need.Drives));
+        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
             .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
             .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
             .Where(option => option.Detections.Count > 0).ToList();
-        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => raised[i].IsUrgent)]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
-        return new ChosenSteps(steps, affordable.Count - steps.Count);
+        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Except(steps.Select(step => step.Check.Id))]);
     }
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
@@ -67,8 +62,4 @@ public sealed class StepChoice(Catalogue catalogue)
 
         return detections;
     }
-
-    private static bool IsUrgent(Suspect suspect) =>
-        suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability
-        && suspect.Probability >= UrgentRaise * suspect.Instance.Prior;
 }

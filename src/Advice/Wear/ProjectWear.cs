@@ -18,9 +18,9 @@ public sealed class ProjectWear(Catalogue catalogue, string revision)
     {
         var asOf = request.AsOf ?? today;
         var check = catalogue.Checks[request.Check];
-        var vehicle = VehicleReader.Read(request.Vehicle ?? new VehicleDescription(), asOf);
-        var finding = new FindingReport { Check = check.Id, Position = request.Position, Limit = request.Limit };
-        var reckoned = _limits.For(check, finding, vehicle, request.Jurisdiction).SelectMany(limit => Bounds(limit, request))
+        var @case = new Case { AsOf = asOf, Jurisdiction = request.Jurisdiction, Vehicle = VehicleReader.Read(request.Vehicle ?? new VehicleDescription(), asOf) };
+        var limits = request.Limit is { } supplied ? [_limits.Supplied(check, supplied)] : _limits.For(check, request.Position, @case);
+        var reckoned = limits.SelectMany(limit => Bounds(limit, request))
             .OrderBy(one => one.Result.Status == ProjectionStatus.Reached ? double.NegativeInfinity : one.Result.Expected?.Km ?? double.PositiveInfinity)
             .ThenByDescending(one => one.Limit.Deficiency).ThenBy(one => one.Limit.Id, StringComparer.Ordinal).ToList();
         var unit = request.Measurements[0].Odometer.Unit;

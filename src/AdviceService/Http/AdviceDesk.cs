@@ -14,6 +14,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
     private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
+    private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
@@ -23,6 +24,15 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 
     /// <summary>Answers a request.</summary>
     public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);
+
+    /// <summary>Answers a request for an inspection.</summary>
+    public ReadResult<AdviceDocument> Inspect(ReadOnlyMemory<byte> utf8Json) => Answer(_inspections.Read(utf8Json, _advice.Today), _advice.Inspect);
+
+    /// <summary>Judges the findings of a request.</summary>
+    public ReadResult<JudgementsAnswer> Judge(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.Judge);
+
+    /// <summary>Says how the service items stand.</summary>
+    public ReadResult<DueAnswer> Reckon(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.Reckon);
 
     /// <summary>Answers a line of a batch in full.</summary>
     public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.To);
@@ -34,7 +44,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
-        return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
+        return Answer(question, _advice.WhyNot);
     }
 
     /// <summary>Answers when a wearing part reaches its limits.</summary>
@@ -51,6 +61,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
         return (line.Id, Answer(line.Request, answer));
     }
 
-    private static ReadResult<T> Answer<T>(ReadResult<AdviceRequest> request, Func<AdviceRequest, T> answer)
+    private static ReadResult<T> Answer<TAsked, T>(ReadResult<TAsked> request, Func<TAsked, T> answer)
+        where TAsked : class
         where T : class => new(request.Value is { } asked ? answer(asked) : null, request.Errors, request.Status);
 }

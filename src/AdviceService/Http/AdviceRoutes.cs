@@ -16,6 +16,21 @@ internal static class AdviceRoutes
             .WithDescription("What to inspect first, how, with which cautions and for which reason; whether it may be driven; what to ask next.")
             .Accepts<AdviceRequest>("application/json").Produces<AdviceDocument>();
 
+        Describe(routes.MapPost("/v1/inspection", InspectAsync))
+            .WithName("inspect").WithSummary("The whole inspection of one vehicle")
+            .WithDescription("Every check that applies to this vehicle, in order of work; within the minutes given those that find the most harm, the rest named in leftOut.")
+            .Accepts<InspectionRequest>("application/json").Produces<AdviceDocument>();
+
+        Describe(routes.MapPost("/v1/judgements", JudgeAsync))
+            .WithName("judge").WithSummary("What findings mean")
+            .WithDescription("One judgement for each finding, in order: its class, the limit that decides, the margin and what to do.")
+            .Accepts<AdviceRequest>("application/json").Produces<JudgementsAnswer>();
+
+        Describe(routes.MapPost("/v1/due", ReckonAsync))
+            .WithName("reckonDue").WithSummary("What is due")
+            .WithDescription("Every service item that this vehicle has: overdue, due, soon, later or unknown, by how much and why.")
+            .Accepts<AdviceRequest>("application/json").Produces<DueAnswer>();
+
         Describe(routes.MapPost("/v1/why-not", WhyNotAsync))
             .WithName("whyNot").WithSummary("Why a fault or check did not come up")
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
@@ -35,6 +50,15 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> AdviseAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.Answer(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
+
+    private static async Task<IResult> InspectAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Inspect(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
+
+    private static async Task<IResult> JudgeAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Judge(await RequestBytes.ReadAsync(request)), Written.As.JudgementsAnswer);
+
+    private static async Task<IResult> ReckonAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Reckon(await RequestBytes.ReadAsync(request)), Written.As.DueAnswer);
 
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);

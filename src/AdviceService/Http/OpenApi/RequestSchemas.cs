@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
@@ -35,6 +36,10 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         BoundRequest(Member<WhyNotQuestion>);
         Words(Member<ProjectionRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
         (Member<ProjectionRequest>("measurements").MinItems, Member<ProjectionRequest>("measurements").MaxItems) = (1, ProjectionPart.MostMeasurements);
+        BoundRequest(Member<InspectionRequest>);
+        Range(Member<InspectionRequest>("limit"), 1, InspectionRequest.MostSteps);
+        Member<SuppliedInterval>("years").Minimum = IntervalPart.LeastYears.ToString(CultureInfo.InvariantCulture);
+        Member<SuppliedInterval>("years").Maximum = IntervalPart.MostYears.ToString(CultureInfo.InvariantCulture);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
@@ -77,6 +82,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             new OpenApiSchema { Required = Names("observation"), Not = new OpenApiSchema { AnyOf = [Requires("value"), Requires("unit")] } },
         ];
         Own(schemas[nameof(WhyNotQuestion)]).OneOf = [Requires("fault"), Requires("check")];
+        Own(schemas[nameof(SuppliedInterval)]).AnyOf = [Requires("distance"), Requires("years")];
         Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
     }
 
@@ -88,6 +94,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Replace(nameof(MeasurementReport), "odometer", Quantity(odometer));
         Replace(nameof(ProjectionRequest), "gaugeError", Quantity([.. UnitConversion.Known]));
         Replace(nameof(ServiceReport), "odometer", Quantity(odometer));
+        Replace(nameof(SuppliedInterval), "distance", Quantity(odometer));
         Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });
         Replace(nameof(SteeringDescription), "wheelDiameter", new OpenApiSchema { AnyOf = [Quantity(diameter), UnknownQuantity(diameter)] });
         schemas.Remove(nameof(Advice.Documents.Quantity));

@@ -7,7 +7,7 @@ internal static class RequestTypes
 {
     /// <summary>Those in which an optional member is left out, never null.</summary>
     public static Type[] Strict { get; } =
-        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
+        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(InspectionRequest), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(SuppliedInterval), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
             typeof(ProjectionRequest), typeof(MeasurementReport)];
 
     /// <summary>Those that describe a vehicle.</summary>
