@@ -9,7 +9,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     private static readonly string[] Members =
     [
         "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "tools", "method", "measures", "observations",
-        "detects", "falseAlarm", "cautions", "readsCodes", "source",
+        "detects", "falseAlarm", "cautions", "readsCodes", "arithmetic", "source",
     ];
 
     private static readonly string[] MeasureMembers = ["unit", "plausible", "givenLimit"];
@@ -40,10 +40,14 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             reader.Refuse(ErrorCode.ChooseOne, "id", $"the check '{id}' has exactly one of 'measures' and 'observations'");
         var observations = Observations(reader);
         var cautions = reader.Ids("cautions", tables.Cautions, emptyIsFine: true).Concat(needs.SelectMany(need => need.Cautions)).Distinct();
+        var measure = Measure(reader);
         var check = new Check(
             id, title, system, tables.Areas.TryGet(area, out var known) ? known : new Area(area, area, 0), places, minutes, doneBy, needs,
-            reader.Texts("tools", emptyIsFine: true), method, Measure(reader), observations, Detects(reader, observations),
-            reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"));
+            reader.Texts("tools", emptyIsFine: true), method, measure, observations, Detects(reader, observations),
+            reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"))
+        {
+            Arithmetic = ArithmeticBinder.Read(reader, measure?.Unit, problems),
+        };
         return known is null ? null : check;
     }
 

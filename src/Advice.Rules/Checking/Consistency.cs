@@ -24,7 +24,7 @@ internal sealed class Consistency(Tables tables, Problems problems)
         Acyclic(tables.Occasions, tables.Occasions.Bound.Where(o => o.Within is not null).Select(o => (o.Id, o.Within!)), "lies within itself");
         Acyclic(tables.Jurisdictions, tables.Jurisdictions.Bound.Where(j => j.Within is not null).Select(j => (j.Id, j.Within!)), "lies within itself");
         Acyclic(tables.SetUps, tables.SetUps.Bound.SelectMany(s => s.Includes.Select(other => (s.Id, other))), "includes itself");
-        var implies = tables.Rules.Bound.OfType<ImpliesRule>().ToList();
+        var implies = tables.Rules.Bound.OfType<ImpliesRule>().Where(rule => rule.Id.Length > 0).ToList();
         foreach (var sign in Loops.In(implies.Select(rule => (rule.Sign, rule.Implied))))
         {
             var rule = implies.Find(r => r.Sign == sign)!;

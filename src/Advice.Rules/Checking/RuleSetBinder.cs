@@ -26,6 +26,7 @@ internal static class RuleSetBinder
         new CheckBinder(tables, sources, problems).BindAll(declared["checks"]);
         new LimitBinder(tables, sources, conditions, problems).BindAll(declared["limits"]);
         new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
+        new MeaningBinder(tables, sources, problems).BindAll(declared["meanings"]);
         new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
         new Consistency(tables, problems).Check();
         return problems.None ? Catalogue(tables) : null;
@@ -57,6 +58,7 @@ internal static class RuleSetBinder
             Cautions = tables.Cautions.Freeze(),
             Services = tables.Services.Freeze(),
             LimitsByCheck = tables.Limits.Bound.OrderBy(limit => limit.Id, StringComparer.Ordinal).ToLookup(limit => limit.Check),
+            MeaningsByComputation = tables.Meanings.Bound.OrderBy(meaning => meaning.Id, StringComparer.Ordinal).ToLookup(meaning => meaning.Computation),
             Rules = tables.Rules.Freeze(),
             ChecksByFault = checks.SelectMany(check => check.Detects.Select(d => d.Fault).Distinct(), (check, fault) => (check, fault))
                 .ToLookup(pair => pair.fault, pair => pair.check),

@@ -30,6 +30,7 @@ internal sealed class Tables
             ["checks"] = Checks,
             ["limits"] = Limits,
             ["services"] = Services,
+            ["meanings"] = Meanings,
         };
         foreach (var kind in RuleKinds)
             ByKind.Add(kind, Rules);
@@ -80,6 +81,8 @@ internal sealed class Tables
     public Table<Limit> Limits { get; } = new("limit");
 
     public Table<ServiceItem> Services { get; } = new("service item");
+
+    public Table<Meaning> Meanings { get; } = new("meaning");
 
     public Table<Rule> Rules { get; } = new("rule");
 }

@@ -32,6 +32,12 @@ public sealed record JudgementDocument
     /// <summary>Source of the limit.</summary>
     public string? Source { get; init; }
 
+    /// <summary>What the workshop arithmetic of the check makes of the value; null where there is none.</summary>
+    public ComputationDocument? Arithmetic { get; init; }
+
+    /// <summary>When the first limit is reached, beside the last of three readings or more that name day and distance; else null.</summary>
+    public LimitProjectionDocument? Projection { get; init; }
+
     /// <summary>All limits that it was held against, the decisive one first.</summary>
     public IReadOnlyList<AppliedLimit> Limits { get; init; } = [];
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -46,13 +47,29 @@ public static class UnitConversion
         ["°"] = ("angle", AngleUnit.Degree),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
+        ["km/h"] = ("speed", SpeedUnit.KilometerPerHour),
+        ["mph"] = ("speed", SpeedUnit.MilePerHour),
+        ["m/s"] = ("speed", SpeedUnit.MeterPerSecond),
+        ["cm/s"] = ("speed", SpeedUnit.CentimeterPerSecond),
+        ["m/s2"] = ("acceleration", AccelerationUnit.MeterPerSecondSquared),
+        ["ft/s2"] = ("acceleration", AccelerationUnit.FootPerSecondSquared),
+        ["mg"] = ("mass", MassUnit.Milligram),
+        ["kg"] = ("mass", MassUnit.Kilogram),
+        ["lb"] = ("mass", MassUnit.Pound),
+        ["L"] = ("volume", VolumeUnit.Liter),
+        ["qt"] = ("volume", VolumeUnit.UsQuart),
+        ["mm2/s"] = ("kinematic viscosity", KinematicViscosityUnit.Centistokes),
+        ["cSt"] = ("kinematic viscosity", KinematicViscosityUnit.Centistokes),
+        ["mPa.s"] = ("dynamic viscosity", DynamicViscosityUnit.MillipascalSecond),
+        ["cP"] = ("dynamic viscosity", DynamicViscosityUnit.Centipoise),
+        ["s"] = ("duration", DurationUnit.Second),
     };
 
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
     /// <summary>Every unit that a check may be measured in; what is counted or turns has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm"];
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm", "kg/m3", "N/m", "N.s/m"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => from == to || (Quantity(from) is { } quantity && quantity == Quantity(to));
@@ -64,6 +81,11 @@ public static class UnitConversion
     /// <summary>The quantity in another unit; null where there is none or the units do not fit.</summary>
     public static double? Convert(Documents.Quantity? quantity, string to) =>
         quantity is null ? null : Convert(quantity.Value, quantity.Unit, to);
+
+    /// <summary>The same to twelve digits: more than any gauge has, and few enough that no conversion decides a verdict.</summary>
+    public static double? ConvertAsRead(double value, string from, string to) => Convert(value, from, to) is { } converted
+        ? double.Parse(converted.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
+        : null;
 
     /// <summary>The value in another unit; null where the units do not fit, infinite where it is too large. 32nds are thirty-seconds of an inch.</summary>
     public static double? Convert(double value, string from, string to)

@@ -12,6 +12,8 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     private const int UsualSteps = 8;
 
     private readonly TroubleReading _trouble = new(catalogue);
+    private readonly FindingArithmetic _arithmetic = new(catalogue);
+    private readonly FindingTrend _trend = new(catalogue);
     private readonly FindingsReader _findings = new(catalogue);
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
@@ -42,8 +44,12 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         };
         var found = _findings.Read(request.Findings, @case);
         return new CaseReading(
-            @case with { Outcomes = found.Outcomes, Done = found.Done }, found.Judgements, found.AcrossAxles, [.. codes[false]], reading);
+            @case with { Outcomes = found.Outcomes, Done = found.Done },
+            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, asOf))], found.AcrossAxles, [.. codes[false]], reading);
     }
+
+    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, DateOnly asOf) =>
+        judgement with { Arithmetic = _arithmetic.Of(finding), Projection = _trend.Of(finding, request, asOf) };
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [

@@ -50,6 +50,9 @@ public sealed record Catalogue
     /// <summary>Limits, by check.</summary>
     public required ILookup<string, Limit> LimitsByCheck { get; init; }
 
+    /// <summary>What verdicts of workshop arithmetic mean, by computation.</summary>
+    public required ILookup<string, Meaning> MeaningsByComputation { get; init; }
+
     /// <summary>All rules by id.</summary>
     public required FrozenDictionary<string, Rule> Rules { get; init; }
 

@@ -25,6 +25,9 @@ public sealed record Check(
     IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions,
     bool ReadsCodes)
 {
+    /// <summary>The workshop arithmetic that its value goes into; null = none.</summary>
+    public CheckArithmetic? Arithmetic { get; init; }
+
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);

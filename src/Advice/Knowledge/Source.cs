@@ -7,6 +7,9 @@ namespace Advice.Knowledge;
 /// <param name="Note">What a reader must know to weigh it.</param>
 public sealed record Source(Grade Grade, string? Document, string? Place, string? Note)
 {
+    /// <summary>The same line with the note.</summary>
+    public string WithNote => Note is null ? ToString() : $"{this}: {Note}";
+
     /// <summary>One line for an answer: document and place, with the grade where the document itself was not read.</summary>
     public override string ToString()
     {

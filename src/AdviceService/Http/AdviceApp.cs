@@ -56,6 +56,7 @@ internal static class AdviceApp
         app.UseLoopbackGuard();
         app.UseAdviceDocumentation();
         AdviceRoutes.Map(app);
+        ArithmeticRoutes.Map(app);
         BatchRoute.Map(app);
         CatalogueRoutes.Map(app);
         HealthRoutes.Map(app);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Advice;
 using Advice.Documents;
 using Advice.Evidence;
+using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Requests;
 
@@ -12,6 +13,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
+    private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
     private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
     private readonly Lazy<CatalogueSearch> _search = new(() => new(new Entries(rules.Catalogue, rules.Revision)));
@@ -59,6 +61,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     {
         var request = _reader.ReadIntake(utf8Json, _advice.Today);
         return new(request.Value is { } asked ? _advice.Intake(asked) : null, request.Errors, request.Status);
+    }
+
+    /// <summary>Answers when a wearing part reaches its limits.</summary>
+    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json)
+    {
+        var question = _reader.ReadProjection(utf8Json, _advice.Today);
+        return new(question.Value is { } asked ? _wear.Of(asked, _advice.Today) : null, question.Errors, question.Status);
     }
 
     private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)

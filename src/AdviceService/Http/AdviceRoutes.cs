@@ -46,6 +46,11 @@ internal static class AdviceRoutes
             .WithName("intake").WithSummary("What a text and codes say")
             .WithDescription("Symptoms noticed or denied, with when, where, since when and the words they were read from; systems spoken of; trouble codes taken apart; work done or never done; what was not understood; what to ask next.")
             .Accepts<IntakeRequest>("application/json").Produces<IntakeDocument>();
+
+        Describe(routes.MapPost("/v1/projections", ProjectAsync))
+            .WithName("project").WithSummary("When a wearing part reaches its limits")
+            .WithDescription("Dated readings of one part with the distance driven: where and when the line through them reaches each limit that applies, earliest to latest in nine of ten cases. From three readings on the scatter counts, from two the error of the gauge. What is no wear of one part is named, not projected.")
+            .Accepts<ProjectionRequest>("application/json").Produces<ProjectionDocument>();
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
@@ -74,6 +79,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> IntakeAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.Intake(await RequestBytes.ReadAsync(request)), Written.As.IntakeDocument);
+
+    private static async Task<IResult> ProjectAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Project(await RequestBytes.ReadAsync(request)), Written.As.ProjectionDocument);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

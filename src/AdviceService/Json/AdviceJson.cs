@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
@@ -17,6 +18,7 @@ namespace AdviceService.Json;
     Converters =
     [
         typeof(CamelCaseEnum<CodeScope>), typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+        typeof(CamelCaseEnum<ProjectionStatus>),
     ])]
 [JsonSerializable(typeof(AdviceRequest))]
 [JsonSerializable(typeof(AdviceDocument))]
@@ -27,6 +29,10 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(IntakeDocument))]
 [JsonSerializable(typeof(WhyNotQuestion))]
 [JsonSerializable(typeof(WhyNotDocument))]
+[JsonSerializable(typeof(ProjectionRequest))]
+[JsonSerializable(typeof(ProjectionDocument))]
+[JsonSerializable(typeof(ComputationDocument))]
+[JsonSerializable(typeof(IReadOnlyList<ComputationEntry>))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
 [JsonSerializable(typeof(TriageLine))]

@@ -30,6 +30,10 @@ internal static class AdviceTools
             "Call this to learn which services are overdue, due or soon, by distance and time.",
             "reckonDue", (desk, arguments) => desk.Reckon(arguments), Written.As.DueAnswer),
         AdviceTool.Of(
+            "project_wear", "Project wear",
+            "Call this with dated readings of one wearing part and the distance driven: when it reaches its limits, earliest to latest, or why that cannot be said.",
+            "project", (desk, arguments) => desk.Project(arguments), Written.As.ProjectionDocument),
+        AdviceTool.Of(
             "why_not", "Why a fault or check did not come up",
             "Call this when someone asks why the advice does not name a certain fault or check: the members of a request for advice, and fault or check.",
             "whyNot", (desk, arguments) => desk.WhyNot(arguments), Written.As.WhyNotDocument),

@@ -41,5 +41,14 @@ internal static class CheckResult
         return given;
     }
 
+    /// <summary>A position at which the check is done.</summary>
+    public static string? PositionOf(this JsonValue given, Check? check, Catalogue catalogue)
+    {
+        var position = given.Entry(catalogue.Positions, "position")?.Id;
+        if (position is not null && check is { Places.Count: > 0 } && !check.Places.Any(place => catalogue.PositionsOverlap(place, position)))
+            given.Errors.BadValue(given.At, ErrorCode.UnfitForCheck, () => $"This check is not done there; it is done at {string.Join(", ", check.Places)}.");
+        return position;
+    }
+
     private static string Scale(Check check) => string.Join(", ", check.Observations.Select(one => one.Id));
 }

@@ -48,6 +48,15 @@ public static class ErrorCode
     /// <summary>422: the list has too many elements.</summary>
     public const string TooMany = "too-many";
 
+    /// <summary>422: the list has too few elements.</summary>
+    public const string TooFew = "too-few";
+
+    /// <summary>422: the text has not the form that is wanted.</summary>
+    public const string WrongForm = "wrong-form";
+
+    /// <summary>422: the value is possible by itself but not with the others.</summary>
+    public const string UnfitTogether = "unfit-together";
+
     /// <summary>422: the rule set has no such id.</summary>
     public const string UnknownId = "unknown-id";
 

@@ -22,7 +22,7 @@ internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
         return new FindingReport
         {
             Check = check?.Id ?? "",
-            Position = position is null ? null : Position(position.Value, check),
+            Position = position?.PositionOf(check, catalogue),
             Value = value?.ValueOf(check, its),
             Unit = its,
             Observation = observation?.ObservationOf(check),
@@ -40,13 +40,5 @@ internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
             finding.Errors.BadShape(finding.At, ErrorCode.UnfitMember, "Must have a value or an observation, not both.");
         if (value is null && observation is not null && unit is { } alone)
             finding.Errors.BadShape(alone.At, ErrorCode.UnfitMember, "Goes with a value only.");
-    }
-
-    private string? Position(JsonValue given, Check? check)
-    {
-        var position = given.Entry(catalogue.Positions, "position")?.Id;
-        if (position is not null && check is { Places.Count: > 0 } && !check.Places.Any(place => catalogue.PositionsOverlap(place, position)))
-            given.Errors.BadValue(given.At, ErrorCode.UnfitForCheck, () => $"This check is not done there; it is done at {string.Join(", ", check.Places)}.");
-        return position;
     }
 }

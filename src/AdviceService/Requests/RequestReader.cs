@@ -59,6 +59,12 @@ public sealed class RequestReader(Catalogue catalogue)
     public ReadResult<AdviceRequest> ReadIntake(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
         RequestBody.Read(utf8Json, new IntakePart(catalogue, _words, today).Read);
 
+    /// <summary>Reads a question when a wearing part reaches its limit.</summary>
+    /// <param name="utf8Json">The body.</param>
+    /// <param name="today">The day that counts where the request names none.</param>
+    public ReadResult<ProjectionRequest> ReadProjection(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
+        RequestBody.Read(utf8Json, new ProjectionPart(catalogue, _words, today).Read);
+
     private AdviceRequest ReadLine(ObjectReader line, DateOnly today, out JsonElement? id)
     {
         id = line.Take("id") is { } given ? LineIdPart.Read(given) : null;

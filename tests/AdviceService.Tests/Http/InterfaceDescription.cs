@@ -11,14 +11,21 @@ internal static class InterfaceDescription
     private static readonly JsonNode Document = JsonNode.Parse(System.IO.File.ReadAllText(File))!;
 
     /// <summary>The schema of a component with all that it refers to.</summary>
-    public static JsonSchema Schema(string name)
+    public static JsonSchema Schema(string name) => Rooted(new JsonObject { ["$ref"] = $"#/$defs/{name}" });
+
+    /// <summary>The schema of what is posted to an address.</summary>
+    public static JsonSchema Posted(string address) =>
+        Rooted((JsonObject)JsonNode.Parse(Inner(Document["paths"]![address]!["post"]!["requestBody"]!["content"]!["application/json"]!["schema"]!))!);
+
+    private static JsonSchema Rooted(JsonObject schema)
     {
-        var root = new JsonObject
+        var root = new JsonObject(schema.DeepClone().AsObject().Select(member => KeyValuePair.Create(member.Key, member.Value?.DeepClone())))
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["$ref"] = $"#/$defs/{name}",
-            ["$defs"] = JsonNode.Parse(Document["components"]!["schemas"]!.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal)),
+            ["$defs"] = JsonNode.Parse(Inner(Document["components"]!["schemas"]!)),
         };
         return JsonSchema.FromText(root.ToJsonString());
     }
+
+    private static string Inner(JsonNode node) => node.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
 }

@@ -28,6 +28,7 @@ internal static class Documentation
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service" });
             options.SupportNonNullableReferenceTypes();
             options.DocumentFilter<RequestSchemas>();
+            options.DocumentFilter<ArithmeticSchemas>();
             options.SchemaFilter<AnswerSchemas>();
             foreach (var file in Directory.EnumerateFiles(AppContext.BaseDirectory, "Advice*.xml").Order(StringComparer.Ordinal))
                 options.IncludeXmlComments(file);

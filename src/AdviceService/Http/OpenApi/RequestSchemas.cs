@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
+using Advice.Findings;
 using AdviceService.Catalogues;
 using AdviceService.Requests;
 using Microsoft.OpenApi;
@@ -34,6 +35,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         BoundRequest(Member<AdviceRequest>);
         BoundRequest(Member<WhyNotQuestion>);
+        Words(Member<ProjectionRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
+        (Member<ProjectionRequest>("measurements").MinItems, Member<ProjectionRequest>("measurements").MaxItems) = (1, ProjectionPart.MostMeasurements);
         BoundRequest(Member<InspectionRequest>);
         Range(Member<InspectionRequest>("limit"), 1, InspectionRequest.MostSteps);
         Member<SuppliedInterval>("years").Minimum = IntervalPart.LeastYears.ToString(CultureInfo.InvariantCulture);
@@ -98,6 +101,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         var (odometer, diameter) = (QuantityPart.Odometer.Units, QuantityPart.WheelDiameter.Units);
         Replace(nameof(FindingReport), "odometer", Quantity(odometer));
+        Replace(nameof(MeasurementReport), "odometer", Quantity(odometer));
+        Replace(nameof(ProjectionRequest), "gaugeError", Quantity([.. UnitConversion.Known]));
         Replace(nameof(ServiceReport), "odometer", Quantity(odometer));
         Replace(nameof(SuppliedInterval), "distance", Quantity(odometer));
         Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });

@@ -11,6 +11,7 @@ internal static class RequestTypes
         [
             typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(InspectionRequest), typeof(IntakeRequest), typeof(CatalogueQuery), typeof(SymptomReport),
             typeof(FindingReport), typeof(ServiceReport), typeof(SuppliedInterval), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
+            typeof(ProjectionRequest), typeof(MeasurementReport),
         ];
 
     /// <summary>Those that describe a vehicle.</summary>

@@ -1,0 +1,23 @@
+using Advice.Arithmetic;
+
+namespace AdviceService.Requests;
+
+/// <summary>Reads what a caller gives to a computation: a member for each input, and nothing else.</summary>
+/// <param name="computation">The computation.</param>
+/// <param name="today">The day that counts where none is named.</param>
+internal sealed class ComputationPart(Computation computation, DateOnly today)
+{
+    /// <summary>Reads it.</summary>
+    public Given Read(ObjectReader body)
+    {
+        var values = new Dictionary<Input, object>();
+        foreach (var input in computation.Inputs)
+        {
+            var value = input.Optional || input is DayInput ? body.Take(input.Name) : body.Required(input.Name);
+            if ((value is { } given ? InputValue.Read(given, input) : input is DayInput ? today : null) is { } read)
+                values[input] = read;
+        }
+
+        return new Given(values);
+    }
+}

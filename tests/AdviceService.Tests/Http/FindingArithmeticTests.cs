@@ -1,0 +1,50 @@
+using System.Text.Json;
+
+namespace AdviceService.Tests.Http;
+
+/// <summary>Findings of advice go through the arithmetic and the projection that belong to them.</summary>
+[Collection(Served.ByHttp)]
+public class FindingArithmeticTests(RunningService service)
+{
+    [Theory]
+    [InlineData("battery-open-circuit-voltage", "12400", "mV", "battery-state-of-charge", "stateOfCharge", 69)]
+    [InlineData("starting-cable-drop", "0.8", "V", "voltage-drop", "most", 0.5)]
+    [InlineData("cranking-voltage", "9.2", "V", "cranking-voltage", "least", 9.6)]
+    public async Task Advise_Measured_GivesTheArithmetic(string check, string value, string unit, string computation, string result, double expected)
+    {
+        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","value":{{value}},"unit":"{{unit}}"}"""))[0].GetProperty("arithmetic");
+
+        Assert.Equal(computation, arithmetic.GetProperty("computation").GetString());
+        var found = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == result);
+        Assert.Equal(expected, found.GetProperty("value").GetDouble(), 0.5);
+    }
+
+    /// <summary>What a verdict means stands in the rules, and names checks that exist.</summary>
+    [Fact]
+    public async Task Advise_ManyRebounds_SaysWhereToLook()
+    {
+        var arithmetic = (await JudgedAsync("""{"check":"damper-rebound","position":"front-left","value":4,"unit":"count"}"""))[0].GetProperty("arithmetic");
+
+        Assert.Equal("weak", arithmetic.GetProperty("verdict").GetString());
+        var meaning = Assert.Single(arithmetic.GetProperty("meanings").EnumerateArray());
+        Assert.Contains("damper-leak", meaning.GetProperty("checks").EnumerateArray().Select(check => check.GetString()));
+    }
+
+    [Fact]
+    public async Task Advise_ThreeReadings_ProjectsBesideTheLast()
+    {
+        static string Reading(double value, string on, int km) => FormattableString.Invariant(
+            $$$"""{"check":"tyre-tread-depth","position":"front-left","value":{{{value}}},"unit":"mm","on":"{{{on}}}","odometer":{"value":{{{km}}},"unit":"km"},"limit":{"minimum":1.6,"unit":"mm"}}""");
+
+        var judged = await JudgedAsync($"{Reading(4.9, "2026-02-01", 30_000)},{Reading(8, "2024-03-01", 0)},{Reading(6.4, "2025-03-01", 16_000)}");
+
+        var projection = judged[0].GetProperty("projection");
+        Assert.Equal("projected", projection.GetProperty("status").GetString());
+        Assert.InRange(projection.GetProperty("expected").GetProperty("odometer").GetProperty("value").GetDouble(), 60_000, 64_000);
+        Assert.Equal(JsonValueKind.Null, judged[1].GetProperty("projection").ValueKind);
+        Assert.Equal(JsonValueKind.Null, judged[2].GetProperty("projection").ValueKind);
+    }
+
+    private async Task<JsonElement> JudgedAsync(string findings) =>
+        (await service.AdviseAsync($$"""{"asOf":"2026-03-01","vehicle":{},"findings":[{{findings}}]}""")).GetProperty("judgements");
+}
