@@ -20,6 +20,7 @@ public sealed class GiveAdvice
     private readonly QuestionChoice _questions;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
+    private readonly TriageWriter _triage;
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
     private readonly WhyNotWriter _whyNotWriter;
@@ -37,6 +38,7 @@ public sealed class GiveAdvice
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         _writer = new(catalogue, rules.Revision);
+        _triage = new(rules.Revision);
         _whyNot = new(catalogue, _assessment);
         _whyNotCheck = new(catalogue, _assessment, _whyNot);
         _whyNotWriter = new(catalogue, rules.Revision);
@@ -51,6 +53,13 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
         return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case));
+    }
+
+    /// <summary>The same in the few figures by which a fleet is sorted.</summary>
+    public TriageDocument Triage(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return _triage.Write(reading, _assessment.Of(reading.Case));
     }
 
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>

@@ -13,21 +13,29 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
 
+    private readonly Lazy<CatalogueSearch> _search = new(() => new(new Entries(rules.Catalogue, rules.Revision)));
+
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
 
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;
 
-    /// <summary>Answers a request.</summary>
-    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today));
-
-    /// <summary>Answers a line of a batch.</summary>
-    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json)
+    /// <summary>Finds entries of the catalogue by words.</summary>
+    public ReadResult<CatalogueSearchResult> Search(ReadOnlyMemory<byte> utf8Json)
     {
-        var line = _reader.ReadLine(utf8Json, _advice.Today);
-        return (line.Id, Answer(line.Request));
+        var query = RequestReader.ReadSearch(utf8Json);
+        return new(query.Value is { } asked ? _search.Value.Find(asked) : null, query.Errors, query.Status);
     }
+
+    /// <summary>Answers a request.</summary>
+    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);
+
+    /// <summary>Answers a line of a batch in full.</summary>
+    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.To);
+
+    /// <summary>Answers a line of a batch in the few figures by which a fleet is sorted.</summary>
+    public (JsonElement? Id, ReadResult<TriageDocument> Answer) TriageLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.Triage);
 
     /// <summary>Answers a why-not question.</summary>
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
@@ -36,6 +44,13 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
         return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
     }
 
-    private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>
-        new(request.Value is { } asked ? _advice.To(asked) : null, request.Errors, request.Status);
+    private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
+        where T : class
+    {
+        var line = _reader.ReadLine(utf8Json, _advice.Today);
+        return (line.Id, Answer(line.Request, answer));
+    }
+
+    private static ReadResult<T> Answer<T>(ReadResult<AdviceRequest> request, Func<AdviceRequest, T> answer)
+        where T : class => new(request.Value is { } asked ? answer(asked) : null, request.Errors, request.Status);
 }

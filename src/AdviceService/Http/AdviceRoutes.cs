@@ -1,13 +1,13 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
-using AdviceService.Http.Batch;
+using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
-/// <summary>Advice on one vehicle and on many.</summary>
+/// <summary>Advice on one vehicle.</summary>
 internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
@@ -22,12 +22,10 @@ internal static class AdviceRoutes
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
 
-        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
-            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
-            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
-            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
-            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
+        Describe(routes.MapPost("/v1/catalogue/search", SearchAsync)).WithTags("knowledge")
+            .WithName("searchCatalogue").WithSummary("Entries of the catalogue by words")
+            .WithDescription("Finds the ids of systems, symptoms, faults, checks and cautions, best first.")
+            .Accepts<CatalogueQuery>("application/json").Produces<CatalogueSearchResult>();
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
@@ -41,6 +39,9 @@ internal static class AdviceRoutes
 
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static async Task<IResult> SearchAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Search(await RequestBytes.ReadAsync(request)), Written.As.CatalogueSearchResult);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

@@ -23,14 +23,16 @@ internal sealed class Notes(Catalogue known, Case @case) : Fact
 
     public bool Speaks(SeenSign sign, IReadOnlyList<string> asked) => PlainLoop.Speaks(sign, asked, known);
 
-    public bool Likely(VehicleCondition when) => when.Share(@case.Vehicle) >= 0.5;
+    public bool Likely(VehicleCondition when) => PlainCondition.IsLikely(when, @case.Vehicle);
 
-    public bool MayBe(VehicleCondition when) => when.Test(@case.Vehicle) != Truth.No;
+    public bool MayBe(VehicleCondition when) => !PlainCondition.IsRuledOut(when, @case.Vehicle);
 
-    public double Strength(ShowsRule rule) => rule.Often * rule.When.Share(@case.Vehicle);
+    public double Strength(ShowsRule rule) => rule.Often * PlainCondition.Share(rule.When, @case.Vehicle);
 
     public bool Exists(string fault) =>
-        !known.Rules.Values.OfType<FitsRule>().Any(rule => rule.Faults.Contains(fault) && rule.When.Test(@case.Vehicle) == Truth.No);
+        !known.Rules.Values.OfType<FitsRule>().Any(rule => rule.Faults.Contains(fault) && !MayBe(rule.When));
+
+    public bool Met(VehicleCondition when) => PlainCondition.IsMet(when, @case.Vehicle);
 
     public bool Served(ServiceTest? test) => test is null || PlainLoop.Served(test, @case);
 

@@ -25,7 +25,7 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
                         if (Speaks(sign, normal.Occasions, known) && !Excluded(normal.Without) && Likely(normal.When))
                             _found.Normal(sign, normal);
                     break;
-                case ProneRule prone when prone.When.Test(_case.Vehicle) == Truth.Yes && (prone.Service is null || Served(prone.Service, _case)):
+                case ProneRule prone when PlainCondition.IsMet(prone.When, _case.Vehicle) && (prone.Service is null || Served(prone.Service, _case)):
                     foreach (var fault in prone.Faults.Where(linked.Contains))
                         _found.Factor(fault, prone);
                     break;
@@ -76,9 +76,9 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
     {
         foreach (var rule in known.Rules.Values.OfType<ShowsRule>())
         {
-            if (rule.Sign != sign.Sign || !Speaks(sign, rule.Occasions, known) || Excluded(rule.Without) || rule.When.Test(_case.Vehicle) == Truth.No || !Exists(rule.Fault))
+            if (rule.Sign != sign.Sign || !Speaks(sign, rule.Occasions, known) || Excluded(rule.Without) || PlainCondition.IsRuledOut(rule.When, _case.Vehicle) || !Exists(rule.Fault))
                 continue;
-            _found.Link(sign, rule.Fault, rule.Often * rule.When.Share(_case.Vehicle), rule.Id);
+            _found.Link(sign, rule.Fault, rule.Often * PlainCondition.Share(rule.When, _case.Vehicle), rule.Id);
             yield return rule.Fault;
         }
 
@@ -91,7 +91,7 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
     }
 
     private bool Exists(string fault) =>
-        !known.Rules.Values.OfType<FitsRule>().Any(rule => rule.Faults.Contains(fault) && rule.When.Test(_case.Vehicle) == Truth.No);
+        !known.Rules.Values.OfType<FitsRule>().Any(rule => rule.Faults.Contains(fault) && PlainCondition.IsRuledOut(rule.When, _case.Vehicle));
 
     /// <summary>A report without occasion fits every rule; a stated one must fit; a denial with an occasion denies that occasion only.</summary>
     public static bool Speaks(SeenSign sign, IReadOnlyList<string> asked, Catalogue known)
@@ -106,7 +106,7 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
 
     private bool Excluded(IReadOnlyList<string> without) => _case.Reports.Any(report => report.Present && without.Contains(report.Symptom));
 
-    private bool Likely(VehicleCondition when) => when.Share(_case.Vehicle) >= 0.5;
+    private bool Likely(VehicleCondition when) => PlainCondition.IsLikely(when, _case.Vehicle);
 
     private bool Triggered(
         IReadOnlyList<string> symptoms, IReadOnlyList<string> occasions, string? fault, double probability, IReadOnlyList<string> without, VehicleCondition when) =>

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.RegularExpressions;
 using Advice.Rules.RuleSets;
 using CsCheck;
@@ -51,32 +50,44 @@ internal static partial class RandomRules
     private static readonly Gen<string> Normal = Gen.Select(RandomConditions.Symptom, RandomConditions.PerhapsVehicle, Gen.OneOf("0.3", "0.9"), (symptom, vehicle, share) =>
         $"{symptom}, share: {share}, text: It is normal., source: judgement{vehicle}");
 
+    /// <summary>The loader wants every fault to be shown by something.</summary>
+    private static readonly string[] ShownAtLeast =
+        [.. Enumerable.Range(1, 5).Select(fault => $"fault: f{fault}, symptom: s4, occasions: [turning], without: [s1, s2, s3], often: rarely, because: Why., source: judgement")];
+
     public static Gen<RuleBook> Any { get; } = Gen.Select(
         Gen.Select(Shows.List[3, 12], Prone.List[0, 5], Fits.List[0, 2], Implies.List[0, 4]), Gen.Select(Warns.List[0, 4], Driving.List[0, 4], Normal.List[0, 3]),
-        (first, second) => Load(("shows", first.Item1), ("prone", first.Item2), ("fits", first.Item3), ("implies", first.Item4), ("warns", second.Item1), ("driving", second.Item2), ("normal", second.Item3)))
-        .Where(rules => rules is not null).Select(rules => rules!);
+        (first, second) => Load(
+        [
+            .. Of("shows", [.. ShownAtLeast, .. first.Item1]), .. Of("prone", first.Item2), .. Of("fits", first.Item3), .. Of("implies", first.Item4),
+            .. Of("warns", second.Item1), .. Of("driving", second.Item2), .. Of("normal", second.Item3),
+        ]));
 
-    private static RuleBook? Load(params (string Kind, List<string> Rules)[] kinds)
+    private static IEnumerable<(string Kind, string Rule)> Of(string kind, IEnumerable<string> rules) =>
+        rules.DistinctBy(rule => HowOften().Replace(rule, "")).Select(rule => (kind, rule));
+
+    /// <summary>Rules made at random contradict each other at times, which the loader refuses: those that it names are dropped.</summary>
+    private static RuleBook Load(List<(string Kind, string Rule)> rules)
     {
-        var text = new StringBuilder(SmallWorld.Vocabulary).Append('\n');
-        foreach (var (kind, rules) in kinds.Where(kind => kind.Rules.Count > 0))
-        {
-            text.Append(kind).Append(":\n");
-            if (kind == "shows")
-                AppendOneForEachFault(text);
-            foreach (var (i, rule) in rules.DistinctBy(rule => HowOften().Replace(rule, "")).Index())
-                text.Append("  - {id: ").Append(kind).Append('-').Append(i).Append(", ").Append(rule).Append("}\n");
-        }
-
         var folder = Directory.CreateTempSubdirectory("rules-");
-        File.WriteAllText(Path.Combine(folder.FullName, "all.yaml"), text.ToString());
         try
         {
-            return RuleSetLoader.Load(folder.FullName);
-        }
-        catch (RuleSetException broken) when (broken.Errors.All(error => Contradiction().IsMatch(error.ToString())))
-        {
-            return null;
+            for (; ; )
+            {
+                var (lines, atLine) = Lines(rules);
+                File.WriteAllLines(Path.Combine(folder.FullName, "all.yaml"), lines);
+                try
+                {
+                    return RuleSetLoader.Load(folder.FullName);
+                }
+                catch (RuleSetException broken) when (broken.Errors.All(error => Contradiction().IsMatch(error.Message)))
+                {
+                    // Where fits rules leave no vehicle, the loader names the fault or the check itself.
+                    if (broken.Errors.All(error => atLine.ContainsKey(error.Line)))
+                        rules.RemoveAll(rule => broken.Errors.Any(error => atLine[error.Line] == rule));
+                    else
+                        rules.RemoveAt(rules.FindLastIndex(rule => rule.Kind == "fits"));
+                }
+            }
         }
         finally
         {
@@ -84,15 +95,24 @@ internal static partial class RandomRules
         }
     }
 
-    /// <summary>The loader wants every fault to be shown by something.</summary>
-    private static void AppendOneForEachFault(StringBuilder text)
+    private static (List<string> Lines, Dictionary<int, (string Kind, string Rule)> AtLine) Lines(List<(string Kind, string Rule)> rules)
     {
-        for (var fault = 1; fault <= 5; fault++)
-            text.Append($"  - {{id: base-{fault}, fault: f{fault}, symptom: s4, occasions: [turning], often: rarely, because: Why., source: judgement, vehicle: {{ageYears: {{atLeast: 19}}}}}}\n");
+        var lines = SmallWorld.Vocabulary.Split('\n').ToList();
+        var atLine = new Dictionary<int, (string Kind, string Rule)>();
+        foreach (var kind in rules.GroupBy(rule => rule.Kind))
+        {
+            lines.Add($"{kind.Key}:");
+            foreach (var rule in kind)
+            {
+                lines.Add($"  - {{id: {rule.Kind}-{lines.Count}, {rule.Rule}}}");
+                atLine.Add(lines.Count, rule);
+            }
+        }
+
+        return (lines, atLine);
     }
 
-    /// <summary>What single rules made at random cannot avoid: that they contradict each other, which the loader refuses.</summary>
-    [GeneratedRegex("no vehicle|never applies|keep one")]
+    [GeneratedRegex("no vehicle|never applies|keep one|nothing shows")]
     private static partial Regex Contradiction();
 
     /// <summary>Two rules that differ in this alone say the same, which the loader refuses.</summary>

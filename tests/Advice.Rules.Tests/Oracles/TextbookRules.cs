@@ -67,7 +67,7 @@ internal sealed class TextbookRules
                     yield return Rule(rule, (left, asked, right) =>
                     {
                         left.Exists().Pattern(typeof(LinkedFact), "linked").Condition((Expression<Func<LinkedFact, bool>>)(linked => linked.Fault == fault));
-                        Noted(asked, notes => prone.When.Test(notes.Case.Vehicle) == Truth.Yes && notes.Served(prone.Service));
+                        Noted(asked, notes => notes.Met(prone.When) && notes.Served(prone.Service));
                         Act(right, notes => notes.Found.Factor(fault, prone));
                     });
                 }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
+using AdviceService.Catalogues;
 using AdviceService.Requests;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -34,6 +35,9 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         BoundRequest(Member<WhyNotQuestion>);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
+        Member<CatalogueQuery>("words").MaxLength = CatalogueQueryPart.LongestWords;
+        Words(Member<CatalogueQuery>("kind"), CatalogueSearch.Kinds);
+        Range(Member<CatalogueQuery>("limit"), 1, CatalogueQueryPart.MostEntries);
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
         Words(Member<WorkshopDescription>("audience"), WorkshopPart.Audiences);
         Range(Member<VehicleDescription>("modelYear"), VehiclePart.EarliestYear, null);
