@@ -17,10 +17,11 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     public static string Program { get; } =
         typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
     private readonly UnderstoodWriter _understood = new(catalogue);
     private readonly StepWriter _steps = new(catalogue);
     private readonly CautionWriter _cautions = new(catalogue);
+    private readonly OverlayWriter _overlays = new(catalogue);
 
     /// <summary>The document.</summary>
     /// <param name="reading">How the request was read.</param>
@@ -31,6 +32,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     {
         var audience = advised.Case.Workshop.Reader;
         var driving = DrivingWriter.Write(advised, reading.Judgements);
+        var cautions = _cautions.Write(advised);
         return new AdviceDocument
         {
             AsOf = advised.Case.AsOf,
@@ -41,7 +43,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
             Suspects = SuspectWriter.Write(advised),
-            Cautions = _cautions.Write(advised),
+            Cautions = cautions,
             OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),
             Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
             Judgements = reading.Judgements,
@@ -52,6 +54,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
                 .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
                     .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
             ],
+            FromOverlays = _overlays.Write(advised, cautions, due),
             Notice = Notice,
         };
     }

@@ -9,7 +9,7 @@ namespace Advice.Answers;
 public sealed class WhyNotWriter(Catalogue catalogue, string revision)
 {
     private readonly UnderstoodWriter _understood = new(catalogue);
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
 
     /// <summary>The document on a fault.</summary>
     public WhyNotDocument Write(CaseReading reading, Advised advised, FaultInCase fault) =>

@@ -7,17 +7,17 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules explain": all that the rules say about one thing.</summary>
 internal static class ExplainVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var id = new Argument<string>("ID") { Description = "Id of a rule, fault, check, symptom, trouble code or caution" };
         var explain = new Command("explain", "Show everything that refers to an id, in words and numbers") { id };
-        explain.SetAction(parsed => Explain(parsed.GetValue(rules)!, parsed.GetValue(id)!));
+        explain.SetAction(parsed => Explain(rules.Of(parsed), parsed.GetValue(id)!));
         return explain;
     }
 
-    private static int Explain(string folder, string id)
+    private static int Explain(RuleFolders folders, string id)
     {
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
         var explanation = new Explanation(book.Catalogue);
         var lines = explanation.Of(id).ToList();
