@@ -31,7 +31,7 @@ internal sealed class Layers(IReadOnlyList<MappingNode> shipped, IReadOnlyDictio
             problems.Add(ErrorCode.UnknownId, mark.Place, $"below this overlay there is no {Noun(mark)} '{mark.Id}' under '{mark.Kind}'", near);
         }
 
-        foreach (var mark in manifest.Replaces.Where(mark => !own.Contains((mark.Kind, mark.Id))))
+        foreach (var mark in manifest.Replaces.Where(mark => below.Contains((mark.Kind, mark.Id)) && !own.Contains((mark.Kind, mark.Id))))
             problems.Add(ErrorCode.MissingMember, mark.Place, $"this overlay has no {Noun(mark)} '{mark.Id}' to put in the place of the one below; to take it away name it under 'off'");
         foreach (var mark in manifest.Off.Where(mark => own.Contains((mark.Kind, mark.Id))))
             problems.Add(ErrorCode.Contradiction, mark.Place, $"the {Noun(mark)} '{mark.Id}' is switched off and written anew; name it under 'replaces' instead");
