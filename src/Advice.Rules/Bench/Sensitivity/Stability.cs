@@ -37,8 +37,9 @@ public sealed class Stability
         for (var i = 0; i < now.Count; i++)
         {
             var (id, was) = (_cases[i].Id, _cases[i].Steps);
-            if (now[i].FirstOrDefault() != was[0])
-                moved.Add((id, was[0], now[i].FirstOrDefault()));
+            var first = now[i] is [var step, ..] ? step : null;
+            if (first != was[0])
+                moved.Add((id, was[0], first));
             if (now[i].Order(StringComparer.Ordinal).SequenceEqual(was.Order(StringComparer.Ordinal)))
                 sameThree++;
         }
