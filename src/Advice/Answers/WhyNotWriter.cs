@@ -43,7 +43,8 @@ public sealed class WhyNotWriter(Catalogue catalogue, string revision)
     private string Summary(FaultInCase fault, Audience audience)
     {
         var name = fault.Fault.Name.For(audience);
-        var missing = fault.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed);
+        // A factor that does not apply explains nothing.
+        var missing = fault.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed && catalogue.Rules.GetValueOrDefault(condition.Rule) is not ProneRule);
         var standing = fault.Rank is { } rank
             ? FormattableString.Invariant($"{Capital(name)}: suspect number {rank}, {Math.Round(fault.Probability!.Value * 100, 1)} %.")
             : $"{Capital(name)}: not raised by this case. {missing?.Text ?? "Nothing that it shows is reported."}";

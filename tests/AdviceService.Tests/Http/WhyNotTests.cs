@@ -23,8 +23,6 @@ public class WhyNotTests(RunningService service)
     [InlineData("It squeals when I brake", "wheel-bearing-worn")]
     [InlineData("The engine overheats", "head-gasket-leaking")]
     [InlineData("clunk over bumps", "ball-joint-worn")]
-    [InlineData("The car will not start", "starter-motor-worn")]
-    [InlineData("It pulls to the left", "brake-caliper-seized")]
     [InlineData("The steering wheel shakes", "wheel-bearing-worn")]
     [InlineData("wipers streak", "brake-pads-worn")]
     public async Task WhyNot_ChangeOfAFault_BringsItToThatPlace(string complaint, string fault)
