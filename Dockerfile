@@ -25,5 +25,6 @@ ENV ASPNETCORE_HTTP_PORTS= \
 USER $APP_UID
 EXPOSE 8080
 STOPSIGNAL SIGTERM
+# Rules of your own: mount a folder and set ADVICE_OVERLAYS to it.
 # In the entry point, so that options added to it (--rules …) do not take the address away.
 ENTRYPOINT ["dotnet", "AdviceService.dll", "serve", "--urls", "http://0.0.0.0:8080"]

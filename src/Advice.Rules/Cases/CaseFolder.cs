@@ -17,6 +17,18 @@ public static class CaseFolder
         return Read(RuleFolder.Read(directory, problems), catalogue, readGiven, problems);
     }
 
+    /// <summary>The cases of a folder and of the overlays over it.</summary>
+    /// <param name="directory">The folder.</param>
+    /// <param name="overlays">Folders of the overlays, in order.</param>
+    /// <param name="catalogue">The rule set that the cases are about.</param>
+    /// <param name="readGiven">Reads their requests.</param>
+    public static CaseSet Read(string directory, IReadOnlyList<string> overlays, Catalogue catalogue, ReadGiven readGiven)
+    {
+        var problems = new Problems();
+        var files = overlays.SelectMany(overlay => RuleFolder.Read(overlay, problems, Overlays.OverlayFolder.Prefix(overlay)));
+        return Read([.. RuleFolder.Read(directory, problems), .. files], catalogue, readGiven, problems);
+    }
+
     /// <summary>The cases of those of these files that hold cases.</summary>
     /// <param name="files">Files of a rule folder.</param>
     /// <param name="catalogue">The rule set that the cases are about.</param>

@@ -90,6 +90,9 @@ public static class ErrorCode
     /// <summary>No vehicle can bring the entry into play.</summary>
     public const string NeverApplies = "never-applies";
 
+    /// <summary>Others name what an overlay switches off.</summary>
+    public const string StillNeeded = "still-needed";
+
     /// <summary>A case expects nothing.</summary>
     public const string EmptyCase = "empty-case";
 

@@ -38,9 +38,13 @@ public static class WarningCode
     /// <summary>A service is never due unless the duty is stated.</summary>
     public const string NeverDue = "never-due";
 
+    /// <summary>An overlay changes or takes away what protects people.</summary>
+    public const string CautionChanged = "caution-changed";
+
     /// <summary>All of them.</summary>
     public static readonly FrozenSet<string> All =
     [
         SwallowedRule, SaysAgain, ExcludesImplied, NotFoundEverywhere, OnlyByDriving, OnlyByCodes, CannotFind, MissingCaution, EmptyReason, Unused, NeverDue,
+        CautionChanged,
     ];
 }

@@ -6,7 +6,10 @@ namespace Advice.Rules.Files;
 internal static class RuleFolder
 {
     /// <summary>All rule and case files below a folder, by path.</summary>
-    public static IReadOnlyList<RuleFile> Read(string directory, Problems problems)
+    /// <param name="directory">The folder.</param>
+    /// <param name="problems">Where to note errors.</param>
+    /// <param name="prefix">What stands before the paths, to tell the files of several folders apart.</param>
+    public static IReadOnlyList<RuleFile> Read(string directory, Problems problems, string prefix = "")
     {
         var files = new List<RuleFile>();
         if (!Directory.Exists(directory))
@@ -17,7 +20,7 @@ internal static class RuleFolder
 
         foreach (var path in Directory.EnumerateFiles(directory, "*", SearchOption.AllDirectories))
         {
-            var name = Path.GetRelativePath(directory, path).Replace(Path.DirectorySeparatorChar, '/');
+            var name = prefix + Path.GetRelativePath(directory, path).Replace(Path.DirectorySeparatorChar, '/');
             // A file that is silently left out could hold a caution.
             if (!name.EndsWith(".yaml", StringComparison.Ordinal))
             {

@@ -1,5 +1,6 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Rules.Checking;
 using Advice.Rules.Network;
 using Advice.Rules.Rows;
 
@@ -10,8 +11,9 @@ public sealed class RuleBook : IRuleBook
 {
     private readonly TriggerIndex _index;
 
-    internal RuleBook(Catalogue catalogue, string revision)
+    internal RuleBook(Catalogue catalogue, string revision, IReadOnlyList<RuleFileError> warnings)
     {
+        Warnings = warnings;
         Catalogue = catalogue;
         Revision = revision;
         _index = new TriggerIndex(catalogue);
@@ -22,6 +24,9 @@ public sealed class RuleBook : IRuleBook
 
     /// <inheritdoc/>
     public string Revision { get; }
+
+    /// <summary>What overlays take away that protects people; to be shown whenever the set is put to use.</summary>
+    public IReadOnlyList<RuleFileError> Warnings { get; }
 
     /// <inheritdoc/>
     public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index);

@@ -1,48 +1,74 @@
-using System.Security.Cryptography;
-using System.Text;
+using System.Collections.Frozen;
+using Advice.Knowledge;
 using Advice.Rules.Checking;
 using Advice.Rules.Files;
+using Advice.Rules.Overlays;
 
 namespace Advice.Rules.RuleSets;
 
-/// <summary>Reads, checks and hashes a folder of rule files.</summary>
+/// <summary>Reads, checks and hashes a folder of rule files, and the overlays over it.</summary>
 public static class RuleSetLoader
 {
     /// <summary>The rule set of a folder.</summary>
     /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
-    public static RuleBook Load(string directory) => Read(directory, new Tables());
+    public static RuleBook Load(string directory) => Load(directory, []);
+
+    /// <summary>The rule set of a folder with overlays over it, in order.</summary>
+    /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
+    public static RuleBook Load(string directory, IReadOnlyList<string> overlays) => Read(directory, overlays, new Tables());
 
     /// <summary>The rule set of a folder with what its author should look at again.</summary>
     /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
-    public static ReviewedRules Review(string directory)
+    public static ReviewedRules Review(string directory) => Review(directory, []);
+
+    /// <summary>The same with overlays over it, in order.</summary>
+    /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
+    public static ReviewedRules Review(string directory, IReadOnlyList<string> overlays)
     {
         var tables = new Tables();
-        return new ReviewedRules(Read(directory, tables), Checking.Doubts.Review.Of(tables));
+        var book = Read(directory, overlays, tables);
+        return new ReviewedRules(book, [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
     }
 
-    private static RuleBook Read(string directory, Tables tables)
+    private static RuleBook Read(string directory, IReadOnlyList<string> overlays, Tables tables)
     {
         var problems = new Problems();
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
             problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
         var nodes = ParsedFiles.Of(files, problems);
-        var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
-        return catalogue is null || !problems.None
-            ? throw new RuleSetException(problems.InOrder)
-            : new RuleBook(catalogue, Revision(files));
+        if (overlays.Count > 0)
+            return Laid(files, nodes, overlays, tables, problems);
+        return new RuleBook(Bound(nodes, tables, problems), Revision.Of(files), []);
     }
 
-    private static string Revision(IEnumerable<RuleFile> files)
+    private static RuleBook Laid(
+        IReadOnlyList<RuleFile> files, IReadOnlyList<MappingNode> nodes, IReadOnlyList<string> overlays, Tables tables, Problems problems)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var file in files)
+        // The shipped set must be right by itself: an overlay does not mend it, and its errors would look like those of the overlay.
+        var shipped = Bound(nodes, new Tables(), problems);
+        var layers = new Layers(nodes, tables.ByKind, problems);
+        var read = overlays.Select(overlay => OverlayFolder.Read(overlay, tables.ByKind, problems)).OfType<OverlayFolder>().ToList();
+        foreach (var twin in read.GroupBy(overlay => overlay.Manifest.Name).SelectMany(group => group.Skip(1)))
+            problems.Add(ErrorCode.IdTaken, twin.Manifest.Place, $"another overlay is named '{twin.Manifest.Name}' already");
+        foreach (var overlay in read)
+            layers.Add(overlay);
+        layers.CheckDependants(read.SelectMany(overlay => overlay.Manifest.Off));
+        if (!problems.None)
+            throw new RuleSetException(problems.InOrder);
+        var catalogue = Bound(layers.Files, tables, problems) with
         {
-            // Lengths keep a text from wandering between a path and a content.
-            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\n{file.Content.Length}\n"));
-            hash.AppendData(file.Content.Span);
-        }
+            Overlays = [.. read.Select(overlay => new Overlay(overlay.Manifest.Name, overlay.Manifest.Title, Revision.Of(overlay.Content)))],
+            OverlayEntries = layers.Entries.ToFrozenDictionary(),
+        };
+        return new RuleBook(
+            catalogue, Revision.Of(files, [.. catalogue.Overlays.Select(overlay => overlay.Revision)]),
+            ProtectionLost.Of(shipped, tables, [.. read.Select(overlay => overlay.Manifest)]));
+    }
 
-        return $"sha256:{Convert.ToHexStringLower(hash.GetHashAndReset())}";
+    private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems)
+    {
+        var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
+        return catalogue is null || !problems.None ? throw new RuleSetException(problems.InOrder) : catalogue;
     }
 }

@@ -17,12 +17,13 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     public static string Program { get; } =
         typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
     private readonly UnderstoodWriter _understood = new(catalogue);
     private readonly StepWriter _steps = new(catalogue);
     private readonly CautionWriter _cautions = new(catalogue);
     private readonly AssumptionWriter _assumptions = new(catalogue);
     private readonly JudgementWriter _judgements = new(catalogue);
+    private readonly OverlayWriter _overlays = new(catalogue);
 
     /// <summary>The document.</summary>
     /// <param name="reading">How the request was read.</param>
@@ -34,6 +35,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
         var audience = advised.Case.Workshop.Reader;
         var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
         var driving = DrivingWriter.Write(advised, [.. judgements, .. axles]);
+        var cautions = _cautions.Write(advised, [.. judgements, .. axles]);
         return new AdviceDocument
         {
             AsOf = advised.Case.AsOf,
@@ -45,7 +47,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
             LeftOut = advised.LeftOut,
             Suspects = SuspectWriter.Write(advised),
-            Cautions = _cautions.Write(advised, [.. judgements, .. axles]),
+            Cautions = cautions,
             OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),
             Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
             Judgements = judgements,
@@ -57,6 +59,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
                 .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
                     .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
             ],
+            FromOverlays = _overlays.Write(advised, cautions, due),
             Notice = Notice,
         };
     }

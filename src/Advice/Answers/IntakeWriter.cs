@@ -11,7 +11,7 @@ public sealed class IntakeWriter(Catalogue catalogue, string revision)
 {
     private readonly CodeDecoder _codes = new(catalogue);
     private readonly ClarifyingQuestions _clarifying = new(catalogue);
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count);
+    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
 
     /// <summary>The document.</summary>
     /// <param name="reading">What was read.</param>

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Steps;
 
 namespace Advice.Counterfactuals;
 
@@ -11,10 +12,17 @@ public sealed class WhyNotCheck(Catalogue catalogue, Assessment assessment, WhyN
     public CheckInCase Explain(Check check, Advised advised)
     {
         var all = assessment.Of(advised.Case with { MostSteps = int.MaxValue }).Steps;
-        var rank = all.Index().Where(step => step.Item.Check.Id == check.Id).Select(step => (int?)(step.Index + 1)).FirstOrDefault();
+        var rank = Place(check, all);
         var found = check.Detects.Select(detects => detects.Fault).Distinct().OrderByDescending(check.Surely).ThenBy(id => id, StringComparer.Ordinal);
-        return new CheckInCase(check, rank, [.. Conditions(check, advised)], [.. found.Take(MostFaults).Select(id => faults.Explain(catalogue.Faults[id], advised))]);
+        return new CheckInCase(check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? null : SmallestChange(check, advised), [.. found.Take(MostFaults).Select(id => faults.Explain(catalogue.Faults[id], advised))]);
     }
+
+    private Change? SmallestChange(Check check, Advised advised) =>
+        WhyNot.Best(check.Detects.Select(detects => detects.Fault).Distinct().OrderByDescending(check.Surely).ThenBy(id => id, StringComparer.Ordinal).Take(MostFaults)
+            .Select(id => faults.SmallestChange(catalogue.Faults[id], advised.Case, WhyNot.Front, changed => Place(check, changed.Steps))).OfType<Change>());
+
+    private static int? Place(Check check, IReadOnlyList<Step> steps) =>
+        steps.Index().Where(step => step.Item.Check.Id == check.Id).Select(step => (int?)(step.Index + 1)).FirstOrDefault();
 
     private IEnumerable<Condition> Conditions(Check check, Advised advised)
     {

@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>The advice: one document with all its reasons.</summary>
@@ -53,6 +55,9 @@ public sealed record AdviceDocument
 
     /// <summary>What was reported but is no fault.</summary>
     public required IReadOnlyList<NormalDocument> Normal { get; init; }
+
+    /// <summary>Entries of overlays that had a part in this answer, by kind and id.</summary>
+    public required IReadOnlyList<OverlayEntry> FromOverlays { get; init; }
 
     /// <summary>What this advice defers to.</summary>
     public required string Notice { get; init; }

@@ -1,6 +1,9 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>Which rules gave the answer.</summary>
 /// <param name="Revision">Hash of the rule files.</param>
 /// <param name="Rules">Number of rules.</param>
-public sealed record RuleSetStamp(string Revision, int Rules);
+/// <param name="Overlays">Overlays over the shipped set, which the revision covers.</param>
+public sealed record RuleSetStamp(string Revision, int Rules, IReadOnlyList<Overlay> Overlays);

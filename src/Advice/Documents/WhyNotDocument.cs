@@ -24,6 +24,10 @@ public sealed record WhyNotDocument
     /// <summary>Conditions of the check; empty where a fault is asked for.</summary>
     public required IReadOnlyList<ConditionDocument> Conditions { get; init; }
 
+    /// <summary>The single further symptom that would bring the check among the first three steps; null where it is there, none does, or a
+    /// fault is asked for.</summary>
+    public ChangeDocument? Change { get; init; }
+
     /// <summary>The fault, or the faults that the check finds surest.</summary>
     public required IReadOnlyList<WhyNotFault> Faults { get; init; }
 }

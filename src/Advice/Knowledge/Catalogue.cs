@@ -78,6 +78,12 @@ public sealed record Catalogue
     /// cause at their base rates, so that scaling all base rates changes no answer.</summary>
     public required FrozenDictionary<Sign, double> Leaks { get; init; }
 
+    /// <summary>Overlays over the shipped set, in the order in which they were laid.</summary>
+    public IReadOnlyList<Overlay> Overlays { get; init; } = [];
+
+    /// <summary>What came from overlays, by kind and id.</summary>
+    public FrozenDictionary<(string Kind, string Id), OverlayEntry> OverlayEntries { get; init; } = FrozenDictionary<(string Kind, string Id), OverlayEntry>.Empty;
+
     /// <summary>Whether an occasion stated in a report fits one that a rule asks for: the same, wider or narrower.</summary>
     public bool OccasionFits(string stated, string asked) => IsWithin(stated, asked) || IsWithin(asked, stated);
 

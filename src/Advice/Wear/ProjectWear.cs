@@ -27,7 +27,7 @@ public sealed class ProjectWear(Catalogue catalogue, string revision)
         return new ProjectionDocument
         {
             AsOf = asOf,
-            RuleSet = new RuleSetStamp(revision, catalogue.Rules.Count),
+            RuleSet = new RuleSetStamp(revision, catalogue.Rules.Count, catalogue.Overlays),
             Check = check.Id,
             Position = request.Position,
             KmPerDay = reckoned.Select(one => one.Trend).FirstOrDefault(trend => trend.Band is not null) is { } trend ? Math.Round(trend.KmPerDay, 1) : null,

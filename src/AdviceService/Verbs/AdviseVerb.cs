@@ -11,16 +11,16 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "advise": advice on one request, in the terminal.</summary>
 internal static class AdviseVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var file = new Argument<string>("FILE") { Description = "A request as JSON; - reads it from standard input" };
         var json = new Option<bool>("--json") { Description = "Print the document as JSON" };
         var advise = new Command("advise", "Give advice on one request") { file, json };
-        advise.SetAction(parsed => Advise(parsed.GetValue(file)!, parsed.GetValue(json), parsed.GetValue(rules)!));
+        advise.SetAction(parsed => Advise(parsed.GetValue(file)!, parsed.GetValue(json), rules.Of(parsed)));
         return advise;
     }
 
-    private static int Advise(string file, bool json, string rules)
+    private static int Advise(string file, bool json, RuleFolders rules)
     {
         if (Read(file) is not { } request || RuleFolder.Load(rules) is not { } book)
             return 1;

@@ -6,22 +6,22 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules bench": how long the parts of the work take on this machine.</summary>
 internal static class BenchVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var rounds = new Option<int>("--rounds") { Description = "How often to go through all cases", DefaultValueFactory = _ => 5 };
         var bench = new Command("bench", "Time load, matching, inference and whole advice over the cases, on this machine") { rounds };
-        bench.SetAction(parsed => Bench(parsed.GetValue(rules)!, Math.Max(1, parsed.GetValue(rounds))));
+        bench.SetAction(parsed => Bench(rules.Of(parsed), Math.Max(1, parsed.GetValue(rounds))));
         return bench;
     }
 
-    private static int Bench(string folder, int rounds)
+    private static int Bench(RuleFolders folders, int rounds)
     {
         var time = TimeProvider.System;
         var start = time.GetTimestamp();
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
         var first = time.GetElapsedTime(start);
-        var cases = CaseFiles.Read(folder, book).Cases;
+        var cases = CaseFiles.Read(folders, book).Cases;
         if (cases.Count == 0)
         {
             Console.Error.WriteLine("There are no cases to time.");
@@ -30,7 +30,7 @@ internal static class BenchVerb
 
         var times = new StageClock(book, cases, time).Times(rounds);
         start = time.GetTimestamp();
-        RuleFolder.Load(folder);
+        RuleFolder.Load(folders);
         var again = time.GetElapsedTime(start);
         Console.WriteLine(Line("load, first", first.TotalMilliseconds, "ms", $""));
         Console.WriteLine(Line("load, again", again.TotalMilliseconds, "ms", $"{again / first:0.00} of the first"));

@@ -10,19 +10,19 @@ namespace AdviceService.Verbs;
 internal static class CaseFiles
 {
     /// <summary>The cases, each read as the service reads a request; every error is printed.</summary>
-    public static CaseSet Read(string folder, RuleBook book) => Read(folder, book, []);
+    public static CaseSet Read(RuleFolders folders, RuleBook book) => Read(folders, book, []);
 
     /// <summary>The requests of the cases as they stand there.</summary>
-    public static IReadOnlyList<(string Id, JsonElement Given)> Given(string folder, RuleBook book)
+    public static IReadOnlyList<(string Id, JsonElement Given)> Given(RuleFolders folders, RuleBook book)
     {
         var given = new Dictionary<AdviceRequest, JsonElement>(ReferenceEqualityComparer.Instance);
-        return [.. Read(folder, book, given).Cases.Select(one => (one.Id, given[one.Given]))];
+        return [.. Read(folders, book, given).Cases.Select(one => (one.Id, given[one.Given]))];
     }
 
-    private static CaseSet Read(string folder, RuleBook book, Dictionary<AdviceRequest, JsonElement> requests)
+    private static CaseSet Read(RuleFolders folders, RuleBook book, Dictionary<AdviceRequest, JsonElement> requests)
     {
         var reader = new RequestReader(book.Catalogue);
-        var cases = CaseFolder.Read(folder, book.Catalogue, Read);
+        var cases = CaseFolder.Read(folders.Rules, folders.Overlays, book.Catalogue, Read);
         foreach (var error in cases.Errors)
             Console.Error.WriteLine(error);
         return cases;

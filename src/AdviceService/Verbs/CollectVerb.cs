@@ -8,7 +8,7 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "collect": waits for the replies to a fleet in the work queue and writes them in the order of its lines.</summary>
 internal static class CollectVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var job = QueueOptions.Job();
         var output = new Argument<string>("OUT") { Description = "Where the replies go: .ndjson, .csv or .parquet" };
@@ -17,7 +17,7 @@ internal static class CollectVerb
         var collect = new Command("collect", "Wait for the replies to a fleet in the work queue and write them") { job, output, url, keep };
         collect.SetAction(async (parsed, cancel) =>
         {
-            if (RuleFolder.Load(parsed.GetValue(rules)!) is not { } book)
+            if (RuleFolder.Load(rules.Of(parsed)) is not { } book)
                 return 1;
             try
             {

@@ -13,15 +13,10 @@ internal static class CommandLine
     /// <summary>No verb = serve.</summary>
     private static RootCommand Root()
     {
-        var rules = new Option<string>("--rules")
-        {
-            Description = "Folder of the rule files; without it those beside the binary",
-            DefaultValueFactory = _ => Path.Combine(AppContext.BaseDirectory, "rules"),
-            Recursive = true,
-        };
+        var rules = new RuleOptions();
         var root = new RootCommand("Vehicle-maintenance advice")
         {
-            rules, ServeVerb.Command(rules), AdviseVerb.Command(rules), ScoreVerb.Command(rules), WorkVerb.Command(rules), SubmitVerb.Command(), CollectVerb.Command(rules), RulesVerb.Command(rules),
+            rules.Rules, rules.Overlays, ServeVerb.Command(rules), AdviseVerb.Command(rules), ScoreVerb.Command(rules), WorkVerb.Command(rules), SubmitVerb.Command(), CollectVerb.Command(rules), RulesVerb.Command(rules),
         };
         root.TreatUnmatchedTokensAsErrors = false;
         root.SetAction((parsed, _) => ServeVerb.RunAsync(parsed, rules));

@@ -8,20 +8,20 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules cover": what of the rules no case touches.</summary>
 internal static class CoverVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var least = new Option<double?>("--at-least") { Description = "Fail where the cases touch a smaller share of a kind than this, 0 … 1" };
         var list = new Option<bool>("--list") { Description = "List the ids that no case touches" };
         var cover = new Command("cover", "Show how much of the rules the cases touch") { least, list };
-        cover.SetAction(parsed => Cover(parsed.GetValue(rules)!, parsed.GetValue(least) ?? 0, parsed.GetValue(list)));
+        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least) ?? 0, parsed.GetValue(list)));
         return cover;
     }
 
-    private static int Cover(string folder, double least, bool list)
+    private static int Cover(RuleFolders folders, double least, bool list)
     {
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
-        var cases = CaseFiles.Read(folder, book);
+        var cases = CaseFiles.Read(folders, book);
         var assessor = new CaseAssessor(book);
         var kinds = new Coverage(book.Catalogue, cases.Cases.Select(assessor.Assess)).Kinds;
         foreach (var kind in kinds)

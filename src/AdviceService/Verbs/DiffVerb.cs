@@ -12,17 +12,17 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules diff": what two rule folders answer differently.</summary>
 internal static class DiffVerb
 {
-    public static Command Command()
+    public static Command Command(RuleOptions rules)
     {
         var was = new Argument<string>("A") { Description = "Folder of the rules as they were" };
-        var now = new Argument<string>("B") { Description = "Folder of the rules as they are" };
+        var now = new Argument<string>("B") { Description = "Folder of the rules as they are; overlays are laid over this one" };
         var requests = new Option<string?>("--requests") { Description = "File of further requests, one JSON object per line" };
         var diff = new Command("diff", "Show which answers to the cases of both folders change") { was, now, requests };
-        diff.SetAction(parsed => Diff(parsed.GetValue(was)!, parsed.GetValue(now)!, parsed.GetValue(requests)));
+        diff.SetAction(parsed => Diff(new(parsed.GetValue(was)!, []), new(parsed.GetValue(now)!, rules.Of(parsed).Overlays), parsed.GetValue(requests)));
         return diff;
     }
 
-    private static int Diff(string was, string now, string? requests)
+    private static int Diff(RuleFolders was, RuleFolders now, string? requests)
     {
         if (RuleFolder.Load(was) is not { } before || RuleFolder.Load(now) is not { } after)
             return 1;

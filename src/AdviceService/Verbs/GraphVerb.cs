@@ -7,17 +7,17 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules graph": a system's faults and signs as DOT.</summary>
 internal static class GraphVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var system = new Argument<string>("SYSTEM") { Description = "Id of a system" };
         var graph = new Command("graph", "Write the faults and signs of a system as a graph in DOT") { system };
-        graph.SetAction(parsed => Write(parsed.GetValue(rules)!, parsed.GetValue(system)!));
+        graph.SetAction(parsed => Write(rules.Of(parsed), parsed.GetValue(system)!));
         return graph;
     }
 
-    private static int Write(string folder, string system)
+    private static int Write(RuleFolders folders, string system)
     {
-        if (RuleFolder.Load(folder)?.Catalogue is not { } catalogue)
+        if (RuleFolder.Load(folders)?.Catalogue is not { } catalogue)
             return 1;
         var systems = catalogue.Systems.Select(one => one.Id).ToList();
         if (!systems.Contains(system))

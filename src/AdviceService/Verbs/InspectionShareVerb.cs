@@ -13,17 +13,17 @@ internal static class InspectionShareVerb
     // The sample vehicles are as old as their names say on this day.
     private static readonly DateOnly AsOf = new(2026, 3, 1);
 
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var share = new Command("inspection-share", "Show which share of the expected harm an inspection finds within 15 to 180 minutes, and a fixed sheet stopped at that time");
-        share.SetAction(parsed => Show(parsed.GetValue(rules)!));
+        share.SetAction(parsed => Show(rules.Of(parsed)));
         return share;
     }
 
     /// <summary>Fails where a sheet finds more.</summary>
-    private static int Show(string folder)
+    private static int Show(RuleFolders folders)
     {
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
         var shares = new InspectionShares(book);
         var behind = 0;

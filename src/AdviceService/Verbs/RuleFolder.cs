@@ -5,18 +5,24 @@ namespace AdviceService.Verbs;
 /// <summary>Loads the rule files that a verb works with.</summary>
 internal static class RuleFolder
 {
-    /// <summary>The rule set, or null after every error was printed.</summary>
-    public static RuleBook? Load(string folder) => OrErrors(RuleSetLoader.Load, folder);
+    /// <summary>The rule set, or null after every error was printed. What overlays take away that protects people is printed in any case.</summary>
+    public static RuleBook? Load(RuleFolders folders)
+    {
+        var book = OrErrors(RuleSetLoader.Load, folders);
+        foreach (var warning in book?.Warnings ?? [])
+            Console.Error.WriteLine(warning);
+        return book;
+    }
 
     /// <summary>The rule set with its warnings, or null after every error was printed.</summary>
-    public static ReviewedRules? Review(string folder) => OrErrors(RuleSetLoader.Review, folder);
+    public static ReviewedRules? Review(RuleFolders folders) => OrErrors(RuleSetLoader.Review, folders);
 
-    private static T? OrErrors<T>(Func<string, T> load, string folder)
+    private static T? OrErrors<T>(Func<string, IReadOnlyList<string>, T> load, RuleFolders folders)
         where T : class
     {
         try
         {
-            return load(folder);
+            return load(folders.Rules, folders.Overlays);
         }
         catch (RuleSetException broken)
         {

@@ -6,37 +6,37 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules": what a rule author needs.</summary>
 internal static class RulesVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var check = new Command("check", "Check all rule files: every error, and what to look at again");
-        check.SetAction(parsed => Check(parsed.GetValue(rules)!));
+        check.SetAction(parsed => Check(rules.Of(parsed)));
         var test = new Command("test", "Ask the rules what their cases ask and compare");
-        test.SetAction(parsed => Test(parsed.GetValue(rules)!));
+        test.SetAction(parsed => Test(rules.Of(parsed)));
         return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
-            GraphVerb.Command(rules), DiffVerb.Command(), BenchVerb.Command(rules), InspectionShareVerb.Command(rules),
+            GraphVerb.Command(rules), DiffVerb.Command(rules), BenchVerb.Command(rules), InspectionShareVerb.Command(rules),
         };
     }
 
-    private static int Check(string folder)
+    private static int Check(RuleFolders folders)
     {
-        if (RuleFolder.Review(folder) is not { } reviewed)
+        if (RuleFolder.Review(folders) is not { } reviewed)
             return 1;
         foreach (var warning in reviewed.Warnings)
             Console.WriteLine(warning);
-        var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(folder, reviewed.Book));
+        var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(folders, reviewed.Book));
         var errors = cases.Errors.Count == 0 ? "no error" : $"{cases.Errors.Count} errors in case files";
         Console.WriteLine(
             $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions, {cases.Cases.Count} cases: {errors}, {reviewed.Warnings.Count} warnings.");
         return cases.Errors.Count == 0 ? 0 : 1;
     }
 
-    private static int Test(string folder)
+    private static int Test(RuleFolders folders)
     {
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
-        var cases = CaseFiles.Read(folder, book);
+        var cases = CaseFiles.Read(folders, book);
         var runner = new CaseRunner(book);
         var failed = cases.Cases.Select(runner.Run).Where(result => !result.Passed).ToList();
         foreach (var result in failed)

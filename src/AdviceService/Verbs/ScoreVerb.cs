@@ -8,7 +8,7 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "score": advice on a fleet, from file or pipe to file or pipe.</summary>
 internal static class ScoreVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var input = new Argument<string>("IN") { Description = "The fleet: lines of JSON as for /v1/advice/batch, or a table (.csv); - reads lines from standard input" };
         var output = new Argument<string>("OUT") { Description = "Where the replies go: .ndjson, .csv or .parquet; - is standard output", DefaultValueFactory = _ => ScoreOptions.Pipe };
@@ -42,12 +42,12 @@ internal static class ScoreVerb
                 new ScoreOptions(
                     source, parsed.GetValue(csv) || FleetOptions.IsTable(source), target, parsed.GetValue(format) ?? FleetOptions.FormatOf(target),
                     parsed.GetValue(detail), parsed.GetValue(shard)!, parsed.GetValue(asOf), parsed.GetValue(atOnce)),
-                parsed.GetValue(page), parsed.GetValue(rules)!, cancel);
+                parsed.GetValue(page), rules.Of(parsed), cancel);
         });
         return score;
     }
 
-    private static async Task<int> ScoreAsync(ScoreOptions options, string? page, string rules, CancellationToken cancel)
+    private static async Task<int> ScoreAsync(ScoreOptions options, string? page, RuleFolders rules, CancellationToken cancel)
     {
         if (Refusal(options) is { } refusal)
             return Fail(refusal);

@@ -7,7 +7,7 @@ namespace AdviceService.Verbs;
 internal static class ServeVerb
 {
     /// <summary>The verb; options that it does not know go to the web host.</summary>
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var serve = new Command("serve", "Serve advice over HTTP (host options such as --urls pass through)") { TreatUnmatchedTokensAsErrors = false };
         serve.SetAction((parsed, cancel) => RunAsync(parsed, rules));
@@ -15,9 +15,9 @@ internal static class ServeVerb
     }
 
     /// <summary>Serves until it is told to stop.</summary>
-    public static async Task<int> RunAsync(ParseResult parsed, Option<string> rules)
+    public static async Task<int> RunAsync(ParseResult parsed, RuleOptions rules)
     {
-        if (RuleFolder.Load(parsed.GetValue(rules)!) is not { } book)
+        if (RuleFolder.Load(rules.Of(parsed)) is not { } book)
             return 1;
         await AdviceApp.Build(book, [.. parsed.UnmatchedTokens]).RunAsync();
         return 0;

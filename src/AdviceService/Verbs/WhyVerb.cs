@@ -8,20 +8,20 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "rules why": how a case came to its answer.</summary>
 internal static class WhyVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var @case = new Argument<string>("CASE") { Description = "Id of a case" };
         var about = new Argument<string?>("FAULT|CHECK") { Description = "Id of a fault or check of which to show the whole way", Arity = ArgumentArity.ZeroOrOne };
         var why = new Command("why", "Show how a case came to its answer, in numbers") { @case, about };
-        why.SetAction(parsed => Explain(parsed.GetValue(rules)!, parsed.GetValue(@case)!, parsed.GetValue(about)));
+        why.SetAction(parsed => Explain(rules.Of(parsed), parsed.GetValue(@case)!, parsed.GetValue(about)));
         return why;
     }
 
-    private static int Explain(string folder, string id, string? about)
+    private static int Explain(RuleFolders folders, string id, string? about)
     {
-        if (RuleFolder.Load(folder) is not { } book)
+        if (RuleFolder.Load(folders) is not { } book)
             return 1;
-        var cases = CaseFiles.Read(folder, book).Cases;
+        var cases = CaseFiles.Read(folders, book).Cases;
         if (cases.FirstOrDefault(one => one.Id == id) is not { } @case)
             return Unknown("case", id, cases.Select(one => one.Id));
         var (catalogue, assessor) = (book.Catalogue, new CaseAssessor(book));

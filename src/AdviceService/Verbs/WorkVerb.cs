@@ -7,7 +7,7 @@ namespace AdviceService.Verbs;
 /// <summary>The verb "work": answers chunks of fleets from the queue until it is told to stop.</summary>
 internal static class WorkVerb
 {
-    public static Command Command(Option<string> rules)
+    public static Command Command(RuleOptions rules)
     {
         var url = QueueOptions.Url();
         var atOnce = new Option<int>("--cores") { Description = "How many lines are worked on at once", DefaultValueFactory = _ => Environment.ProcessorCount };
@@ -16,7 +16,7 @@ internal static class WorkVerb
         work.TreatUnmatchedTokensAsErrors = false;
         work.SetAction(async (parsed, _) =>
         {
-            if (RuleFolder.Load(parsed.GetValue(rules)!) is not { } book)
+            if (RuleFolder.Load(rules.Of(parsed)) is not { } book)
                 return 1;
             var registry = Metrics.NewCustomRegistry();
             await using var app = Health([.. parsed.UnmatchedTokens], registry);

@@ -50,27 +50,35 @@ public class MessagePageTests
     /// <summary>What the reader of rules and cases says about a file beside the shared words.</summary>
     private static IReadOnlyList<RuleFileError> Said(string text, string name)
     {
-        var folder = Directory.CreateTempSubdirectory("rules-");
+        var (folder, overlay) = (Directory.CreateTempSubdirectory("rules-"), Directory.CreateTempSubdirectory("overlay-"));
         try
         {
             File.Copy(Words, Path.Combine(folder.FullName, "words.yaml"));
-            File.WriteAllText(Path.Combine(folder.FullName, name), text);
-            var reviewed = RuleSetLoader.Review(folder.FullName);
+            var overlays = name == "overlay.yaml" ? new[] { overlay.FullName } : [];
+            if (overlays.Length == 0)
+                File.WriteAllText(Path.Combine(folder.FullName, name), text);
+            foreach (var (part, i) in overlays.Length == 0 ? [] : text.Split("# own.yaml\n").Select((part, i) => (part, i)))
+                File.WriteAllText(Path.Combine(overlay.FullName, i == 0 ? name : "own.yaml"), part);
+            var reviewed = RuleSetLoader.Review(folder.FullName, overlays);
             var reader = new RequestReader(reviewed.Book.Catalogue);
             var cases = CaseFolder.Read(folder.FullName, reviewed.Book.Catalogue, (given, today) =>
             {
                 var read = reader.Read(given, today);
                 return new GivenRequest(read.Value, [.. read.Errors.Select(error => (error.Pointer, error.Detail))]);
             });
-            return [.. reviewed.Warnings, .. cases.Errors];
+            return [.. reviewed.Warnings.Select(Inside), .. cases.Errors];
         }
         catch (RuleSetException broken)
         {
-            return broken.Errors;
+            return [.. broken.Errors.Select(Inside)];
         }
         finally
         {
             folder.Delete(recursive: true);
+            overlay.Delete(recursive: true);
         }
+
+        // The paths of an overlay's files begin with its folder.
+        RuleFileError Inside(RuleFileError error) => error with { File = Path.IsPathRooted(error.File) ? Path.GetFileName(error.File) : error.File };
     }
 }

@@ -1,0 +1,58 @@
+using System.Text.Json;
+
+namespace AdviceService.Tests.Verbs;
+
+/// <summary>The example overlay over the shipped rules, as a fleet would use it.</summary>
+public class OverlayTests
+{
+    private const string Request = """
+        {"asOf":"2026-03-01","vehicle":{"modelYear":2021,"fuel":"diesel","odometer":{"value":80000,"unit":"km"}},"complaint":"It squeals when I brake.",
+         "findings":[{"check":"tyre-tread-depth","position":"front-left","value":3.5,"unit":"mm"}],
+         "services":[{"item":"engine-oil","on":"2025-11-01","odometer":{"value":69500,"unit":"km"}}]}
+        """;
+
+    private static readonly string Rules = Path.Combine(Repository.Root, "rules");
+    private static readonly string Fleet = Path.Combine(Repository.Root, "examples", "overlay-fleet");
+
+    [Fact]
+    public async Task Advise_WithOverlay_NamesWhatCameFromIt()
+    {
+        var advice = await AdviseAsync("--overlay", Fleet);
+
+        Assert.Equal("hill-fleet", Assert.Single(advice.GetProperty("ruleSet").GetProperty("overlays").EnumerateArray()).GetProperty("name").GetString());
+        Assert.Equal(
+            ["limit tyre-tread-trade", "rule hill-fleet-pads", "service item engine-oil"],
+            advice.GetProperty("fromOverlays").EnumerateArray().Select(entry => $"{entry.GetProperty("kind")} {entry.GetProperty("id")}"));
+        Assert.Equal("minor", advice.GetProperty("judgements")[0].GetProperty("deficiency").GetString());
+        Assert.Contains(advice.GetProperty("due").EnumerateArray(), due => due.GetProperty("item").GetString() == "engine-oil");
+    }
+
+    [Fact]
+    public async Task Advise_WithoutOverlay_IsTheShippedSet()
+    {
+        var advice = await AdviseAsync();
+
+        Assert.Empty(advice.GetProperty("ruleSet").GetProperty("overlays").EnumerateArray());
+        Assert.Empty(advice.GetProperty("fromOverlays").EnumerateArray());
+        Assert.Equal("none", advice.GetProperty("judgements")[0].GetProperty("deficiency").GetString());
+    }
+
+    [Fact]
+    public async Task Test_WithOverlay_AsksItsCasesToo()
+    {
+        var (_, without, _) = await Run.ToEndAsync("", "rules", "test", "--rules", Rules);
+        var (ended, with, _) = await Run.ToEndAsync("", "rules", "test", "--rules", Rules, "--overlay", Fleet);
+
+        Assert.Equal(0, ended);
+        Assert.Equal(Cases(without) + 1, Cases(with));
+
+        static int Cases(string output) => int.Parse(output.Trim().Split('\n')[^1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    private static async Task<JsonElement> AdviseAsync(params string[] options)
+    {
+        var (ended, output, error) = await Run.ToEndAsync(Request, ["advise", "-", "--json", "--rules", Rules, .. options]);
+        Assert.True(ended == 0, error);
+        return JsonDocument.Parse(output).RootElement;
+    }
+}
