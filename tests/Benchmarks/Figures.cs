@@ -17,6 +17,8 @@ internal static class Figures
         Console.WriteLine($"{corpus.Book.Catalogue.Rules.Count} rules, {corpus.Cases.Count} cases");
         if (names[0] == "profile")
             Profile(corpus, names[1]);
+        if (names[0] == "answers")
+            Console.WriteLine(Answers.Hash(corpus));
         if (names[0] is "all" or "advice")
             Advice(corpus);
         return 0;

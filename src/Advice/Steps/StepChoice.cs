@@ -17,14 +17,8 @@ public sealed class StepChoice(Catalogue catalogue)
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
-            && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
-        var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
-            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
-            .Where(option => option.Detections.Count > 0).ToList();
+        var options = Options(@case, raised, mayDrive);
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
@@ -56,16 +50,27 @@ public sealed class StepChoice(Catalogue catalogue)
     // What a check costs where it stands alone: the ranking takes minutes as additive.
     private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
 
-    private List<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, Case @case)
+    /// <summary>The checks still to be done that can find something, by id.</summary>
+    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, bool mayDrive)
     {
-        var detections = new List<Detection>();
-        for (var i = 0; i < raised.Count; i++)
+        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
+        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
+            && (mayDrive || !check.Needs.Any(need => need.Drives));
+        var found = new Dictionary<string, List<Detection>>();
+        foreach (var (cause, suspect) in raised.Index())
         {
-            if (check.Surely(raised[i].Instance.Fault.Id) > 0 && catalogue.Surely(check, raised[i].Instance.Fault.Id, @case.Vehicle) is > 0 and var surely)
-                detections.Add(new Detection(i, surely));
+            foreach (var check in catalogue.ChecksByFault[suspect.Instance.Fault.Id])
+            {
+                if (catalogue.Surely(check, suspect.Instance.Fault.Id, @case.Vehicle) is not (> 0 and var surely))
+                    continue;
+                if (!found.TryGetValue(check.Id, out var detections))
+                    found[check.Id] = detections = [];
+                detections.Add(new Detection(cause, surely));
+            }
         }
 
-        return detections;
+        return [.. found.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => (Check: catalogue.Checks[one.Key], Detections: one.Value))
+            .Where(one => IsOpen(one.Check)).Select(one => new CheckOption(one.Check.Id, Minutes(one.Check), one.Detections))];
     }
 
     private static bool IsUrgent(Suspect suspect) =>

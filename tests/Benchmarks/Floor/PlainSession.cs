@@ -64,24 +64,25 @@ internal sealed class PlainSession(Case @case, Catalogue catalogue, TriggerIndex
 
     private void Follow(Seen seen)
     {
-        foreach (var row in index.Of(seen.Sign.Sign))
+        foreach (var row in index.LinksOf(seen.Sign.Sign))
+        {
+            if (row.Holds(seen, _inquiry))
+                _links.Add(row.Link(seen, _inquiry));
+        }
+
+        foreach (var row in index.NormalsOf(seen.Sign.Sign))
+        {
+            if (row.Holds(seen, _inquiry))
+                _normals.Add(new NormalReport(seen.Sign, row.Rule));
+        }
+
+        foreach (var row in index.ImpliesOf(seen.Sign.Sign))
         {
             if (!row.Holds(seen, _inquiry))
                 continue;
-            switch (row)
-            {
-                case LinkRow link:
-                    _links.Add(link.Link(seen, _inquiry));
-                    break;
-                case ImpliesRow implies:
-                    var implied = implies.Implied(seen);
-                    _implied.Add(new ImpliedSign(seen.Sign, implied, implies.Rule));
-                    See(implied, reported: false);
-                    break;
-                case NormalRow normal:
-                    _normals.Add(new NormalReport(seen.Sign, normal.Rule));
-                    break;
-            }
+            var implied = row.Implied(seen);
+            _implied.Add(new ImpliedSign(seen.Sign, implied, row.Rule));
+            See(implied, reported: false);
         }
     }
 
