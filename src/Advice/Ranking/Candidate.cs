@@ -32,7 +32,8 @@ internal sealed record Candidate(string Id, double Minutes, Detection[] Detectio
 
     private static Candidate From(CheckOption option)
     {
-        var sorted = option.Detections.OrderBy(detection => detection.Cause).ThenByDescending(detection => detection.Surely).ToArray();
+        var sorted = option.Detections.ToArray();
+        Array.Sort(sorted, static (a, b) => a.Cause != b.Cause ? a.Cause.CompareTo(b.Cause) : b.Surely.CompareTo(a.Surely));
         var kept = 0;
         foreach (var detection in sorted)
         {

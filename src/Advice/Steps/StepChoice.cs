@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Knowledge;
 using Advice.Ranking;
 using Advice.Suspects;
@@ -5,10 +6,23 @@ using Advice.Suspects;
 namespace Advice.Steps;
 
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
-public sealed class StepChoice(Catalogue catalogue)
+public sealed class StepChoice
 {
     private const double UrgentProbability = 0.05;
     private const double UrgentRaise = 3;
+
+    private readonly Catalogue _catalogue;
+    private readonly Check[] _checks;
+    private readonly FrozenDictionary<string, Finder[]> _finders;
+
+    /// <summary>Chooses among the checks of a rule set.</summary>
+    public StepChoice(Catalogue catalogue)
+    {
+        _catalogue = catalogue;
+        _checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
+        var places = _checks.Index().ToDictionary(one => one.Item.Id, one => one.Index);
+        _finders = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => Finder.Of(fault, places, catalogue));
+    }
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
@@ -31,17 +45,17 @@ public sealed class StepChoice(Catalogue catalogue)
     {
         if (workshop.Minutes is not { } minutes)
             return ranked;
-        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
+        var here = options.Where(option => workshop.CanDo(_catalogue.Checks[option.Id])).ToList();
         var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
-        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
+        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(_catalogue.Checks[one.Id]))];
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
     {
-        var check = catalogue.Checks[ranked.Id];
+        var check = _catalogue.Checks[ranked.Id];
         var suspects = raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0)
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
-        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
+        var onlyIf = VehicleFit.OnlyIf(_catalogue.FitsByCheck[check.Id], @case.Vehicle);
         if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
             onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
         return new Step(check, ranked, onlyIf, suspects);
@@ -56,21 +70,28 @@ public sealed class StepChoice(Catalogue catalogue)
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
         bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
             && (mayDrive || !check.Needs.Any(need => need.Drives));
-        var found = new Dictionary<string, List<Detection>>();
+        var found = new List<Detection>?[_checks.Length];
+        var shares = new double[_checks.Length];
         foreach (var (cause, suspect) in raised.Index())
         {
-            foreach (var check in catalogue.ChecksByFault[suspect.Instance.Fault.Id])
+            var fault = suspect.Instance.Fault.Id;
+            foreach (var finder in _finders[fault])
             {
-                if (catalogue.Surely(check, suspect.Instance.Fault.Id, @case.Vehicle) is not (> 0 and var surely))
-                    continue;
-                if (!found.TryGetValue(check.Id, out var detections))
-                    found[check.Id] = detections = [];
-                detections.Add(new Detection(cause, surely));
+                var check = _checks[finder.Check];
+                if (found[finder.Check] is null)
+                {
+                    found[finder.Check] = [];
+                    shares[finder.Check] = VehicleFit.Share(_catalogue.FitsByCheck[check.Id], @case.Vehicle);
+                }
+
+                var surely = finder.Settled ? _catalogue.Surely(check, fault, @case.Vehicle) : finder.Surely * shares[finder.Check];
+                if (surely > 0)
+                    found[finder.Check]!.Add(new Detection(cause, surely));
             }
         }
 
-        return [.. found.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => (Check: catalogue.Checks[one.Key], Detections: one.Value))
-            .Where(one => IsOpen(one.Check)).Select(one => new CheckOption(one.Check.Id, Minutes(one.Check), one.Detections))];
+        return [.. _checks.Zip(found).Where(one => one.Second is { Count: > 0 } && IsOpen(one.First))
+            .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!))];
     }
 
     private static bool IsUrgent(Suspect suspect) =>
