@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Advice.Knowledge;
 using Advice.Ranking;
 using Advice.Suspects;
@@ -6,23 +5,12 @@ using Advice.Suspects;
 namespace Advice.Steps;
 
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
-public sealed class StepChoice
+public sealed class StepChoice(Catalogue catalogue)
 {
     private const double UrgentProbability = 0.05;
     private const double UrgentRaise = 3;
 
-    private readonly Catalogue _catalogue;
-    private readonly Check[] _checks;
-    private readonly FrozenDictionary<string, Finder[]> _finders;
-
-    /// <summary>Chooses among the checks of a rule set.</summary>
-    public StepChoice(Catalogue catalogue)
-    {
-        _catalogue = catalogue;
-        _checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
-        var places = _checks.Index().ToDictionary(one => one.Item.Id, one => one.Index);
-        _finders = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => Finder.Of(fault, places, catalogue));
-    }
+    private readonly Finders _finders = new(catalogue);
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
@@ -45,17 +33,17 @@ public sealed class StepChoice
     {
         if (workshop.Minutes is not { } minutes)
             return ranked;
-        var here = options.Where(option => workshop.CanDo(_catalogue.Checks[option.Id])).ToList();
+        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
         var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
-        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(_catalogue.Checks[one.Id]))];
+        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
     {
-        var check = _catalogue.Checks[ranked.Id];
+        var check = catalogue.Checks[ranked.Id];
         var suspects = raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0)
             .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
-        var onlyIf = VehicleFit.OnlyIf(_catalogue.FitsByCheck[check.Id], @case.Vehicle);
+        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
         if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
             onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
         return new Step(check, ranked, onlyIf, suspects);
@@ -70,28 +58,23 @@ public sealed class StepChoice
         var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
         bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
             && (mayDrive || !check.Needs.Any(need => need.Drives));
-        var found = new List<Detection>?[_checks.Length];
-        var shares = new double[_checks.Length];
+        var found = new List<Detection>?[_finders.Checks.Count];
+        var shares = new double?[_finders.Needs.Count];
         foreach (var (cause, suspect) in raised.Index())
         {
-            var fault = suspect.Instance.Fault.Id;
-            foreach (var finder in _finders[fault])
+            foreach (var (check, need, surely) in _finders.Of(suspect.Instance.Fault.Id))
             {
-                var check = _checks[finder.Check];
-                if (found[finder.Check] is null)
-                {
-                    found[finder.Check] = [];
-                    shares[finder.Check] = VehicleFit.Share(_catalogue.FitsByCheck[check.Id], @case.Vehicle);
-                }
-
-                var surely = finder.Settled ? _catalogue.Surely(check, fault, @case.Vehicle) : finder.Surely * shares[finder.Check];
-                if (surely > 0)
-                    found[finder.Check]!.Add(new Detection(cause, surely));
+                var share = shares[need] ??= _finders.Needs[need].Share(@case.Vehicle);
+                if (surely * share > 0)
+                    (found[check] ??= []).Add(new Detection(cause, surely * share));
             }
         }
 
-        return [.. _checks.Zip(found).Where(one => one.Second is { Count: > 0 } && IsOpen(one.First))
-            .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!))];
+        return
+        [
+            .. _finders.Checks.Zip(found).Where(one => one.Second is not null && IsOpen(one.First))
+                .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!)),
+        ];
     }
 
     private static bool IsUrgent(Suspect suspect) =>
