@@ -19,9 +19,20 @@ internal static class Figures
             Profile(corpus, names[1]);
         if (names[0] == "answers")
             Console.WriteLine(Answers.Hash(corpus));
+        if (names[0] is "all" or "matching")
+            Match(corpus);
         if (names[0] is "all" or "advice")
             Advice(corpus);
         return 0;
+    }
+
+    private static void Match(Corpus corpus)
+    {
+        var matching = new Matching(corpus);
+        Console.WriteLine(matching.Summary);
+        var times = matching.Times();
+        foreach (var (name, time) in times)
+            Console.WriteLine($"{name,-50} {CpuTime.Text(time),8} µs {CpuTime.Text(time / times["service"]),8} x the service");
     }
 
     private static void Advice(Corpus corpus)
