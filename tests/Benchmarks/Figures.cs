@@ -3,6 +3,7 @@ using Advice.Rules.Cases;
 using Advice.Steps;
 using Advice.Suspects;
 using Benchmarks.Floor;
+using Benchmarks.Http;
 
 namespace Benchmarks;
 
@@ -19,11 +20,49 @@ internal static class Figures
             Profile(corpus, names[1]);
         if (names[0] == "answers")
             Console.WriteLine(Answers.Hash(corpus));
+        if (names[0] == "serve")
+            CannedService.Run(corpus);
+        if (names[0] is "all" or "http")
+            Http(corpus);
+        if (names[0] is "all" or "start")
+            Start(names);
+        if (names[0] is "all" or "tripled")
+            Triple(corpus);
         if (names[0] is "all" or "matching")
             Match(corpus);
         if (names[0] is "all" or "advice")
             Advice(corpus);
         return 0;
+    }
+
+    private static void Http(Corpus corpus)
+    {
+        var times = HttpFigure.TimesAsync(corpus).GetAwaiter().GetResult();
+        foreach (var (route, time) in times)
+            Console.WriteLine($"server CPU of {route,-36} {CpuTime.Text(time),8} µs {CpuTime.Text(times[CannedService.Route] / time),8} of a canned reply's speed");
+    }
+
+    private static void Start(string[] names)
+    {
+        var service = names.ElementAtOrDefault(1) ?? Path.Combine(AppContext.BaseDirectory, "AdviceService.dll");
+        var (wall, cpu, emptyWall, emptyCpu) = StartFigure.TimesAsync(service).GetAwaiter().GetResult();
+        Console.WriteLine($"start to first answer: {wall:0} ms ({cpu:0} ms CPU), with a set of one entry {emptyWall:0} ms ({emptyCpu:0} ms CPU): {wall / emptyWall:0.00} x ({cpu / emptyCpu:0.00} x CPU)");
+    }
+
+    private static void Triple(Corpus corpus)
+    {
+        var tripled = TripledRules.Of(corpus.Book);
+        var asked = corpus.Asked();
+        var (one, three) = (new Assessment(corpus.Book), new Assessment(tripled));
+        var times = CpuTime.Of(
+            Short,
+            ("matching", asked.Count, i => asked[i].Run(corpus.Book)),
+            ("matching, rules tripled", asked.Count, i => asked[i].Run(tripled)),
+            ("assessment", corpus.Cases.Count, i => one.Of(corpus.Cases[i])),
+            ("assessment, rules tripled", corpus.Cases.Count, i => three.Of(corpus.Cases[i])));
+        Console.WriteLine($"{tripled.Catalogue.Rules.Count} rules when tripled");
+        foreach (var (name, time) in times)
+            Console.WriteLine($"{name,-50} {CpuTime.Text(time),8} µs {CpuTime.Text(time / times[name.Split(',')[0]]),8} x");
     }
 
     private static void Match(Corpus corpus)
