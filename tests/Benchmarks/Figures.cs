@@ -2,6 +2,7 @@ using Advice;
 using Advice.Rules.Cases;
 using Advice.Steps;
 using Advice.Suspects;
+using BenchmarkDotNet.Running;
 using Benchmarks.Floor;
 using Benchmarks.Http;
 
@@ -14,6 +15,12 @@ internal static class Figures
 
     public static int Print(string[] names)
     {
+        if (names[0] == "garbage")
+        {
+            BenchmarkRunner.Run<CoreBenchmarks>();
+            return 0;
+        }
+
         var corpus = new Corpus();
         Console.WriteLine($"{corpus.Book.Catalogue.Rules.Count} rules, {corpus.Cases.Count} cases");
         if (names[0] == "profile")

@@ -22,6 +22,9 @@ internal sealed class Problems
     public void AddNoValue(Place place, string word, string member, IEnumerable<string> words) =>
         Add(place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", NearestWord.To(word, words));
 
+    /// <summary>Adds what was found wrong elsewhere.</summary>
+    public void Add(Problems others) => errors.AddRange(others.errors);
+
     /// <summary>Adds an error.</summary>
     public void Add(Place place, string message, string? nearest = null) =>
         errors.Add(new RuleFileError(place.File, place.Line, place.Column, message, nearest));
