@@ -11,10 +11,10 @@ namespace Advice;
 /// <param name="Suspicion">What is suspected.</param>
 /// <param name="Driving">Driving advice that applies, strictest first, then by rule.</param>
 /// <param name="Steps">What to inspect, best first.</param>
-/// <param name="StepsLeftOut">How many steps more there are than the case asks for.</param>
+/// <param name="LeftOut">Ids of the checks that the case asks no more for or has no time for.</param>
 /// <param name="Cautions">Cautions that the case calls for, by rule.</param>
 public sealed record Advised(
-    Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, int StepsLeftOut,
+    Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, IReadOnlyList<string> LeftOut,
     IReadOnlyList<WarnsRule> Cautions)
 {
     /// <summary>Whether the vehicle may not be driven at all.</summary>

@@ -18,7 +18,7 @@ public sealed class Assessment(IRuleBook rules)
         var suspicion = _suspecting.Suspect(@case, evidence);
         var driving = session.LimitDriving(suspicion.ByFault);
         var steps = _steps.Choose(@case, suspicion, mayDrive: !Advised.Forbid(@case, driving));
-        var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id)]);
+        var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id), .. @case.Done]);
         return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions);
     }
 }

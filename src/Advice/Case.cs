@@ -1,4 +1,5 @@
 using Advice.Findings;
+using Advice.Knowledge;
 using Advice.Symptoms;
 using Advice.Vehicles;
 
@@ -25,6 +26,9 @@ public sealed record Case
     /// <summary>What checks found, in the order of the request.</summary>
     public IReadOnlyList<Outcome> Outcomes { get; init; } = [];
 
+    /// <summary>Ids of the checks that were done, whether what they found could be judged or not.</summary>
+    public IReadOnlySet<string> Done { get; init; } = new HashSet<string>();
+
     /// <summary>The last service given for each item.</summary>
     public IReadOnlyDictionary<string, ServiceDone> Services { get; init; } = new Dictionary<string, ServiceDone>();
 
@@ -33,4 +37,7 @@ public sealed record Case
 
     /// <summary>The most steps to advise, from 1.</summary>
     public int MostSteps { get; init; } = int.MaxValue;
+
+    /// <summary>Whether a check is still worth advising: not done, nor done by whoever read the trouble codes.</summary>
+    public bool IsOpen(Check check) => !Done.Contains(check.Id) && !(check.ReadsCodes && Codes.Count > 0);
 }

@@ -3,6 +3,7 @@ using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Due;
 using Advice.Evidence;
+using Advice.Inspections;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
@@ -10,16 +11,18 @@ using Advice.Symptoms;
 
 namespace Advice;
 
-/// <summary>The way of a request: case, assessment, questions, dues, document.</summary>
+/// <summary>The way of a request: case, assessment, questions, dues, document. Every request was checked for shape, ranges and ids.</summary>
 public sealed class GiveAdvice
 {
     private readonly Catalogue _catalogue;
     private readonly TimeProvider _clock;
     private readonly CaseReader _cases;
     private readonly Assessment _assessment;
+    private readonly InspectionAssessment _inspection;
     private readonly QuestionChoice _questions;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
+    private readonly TriageWriter _triage;
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
     private readonly WhyNotWriter _whyNotWriter;
@@ -34,9 +37,11 @@ public sealed class GiveAdvice
         (_catalogue, _clock) = (catalogue, clock);
         _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values));
         _assessment = new(rules);
+        _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         _writer = new(catalogue, rules.Revision);
+        _triage = new(rules.Revision);
         _whyNot = new(catalogue, _assessment);
         _whyNotCheck = new(catalogue, _assessment, _whyNot);
         _whyNotWriter = new(catalogue, rules.Revision);
@@ -45,12 +50,44 @@ public sealed class GiveAdvice
     /// <summary>The day that counts where a request names none.</summary>
     public DateOnly Today => DateOnly.FromDateTime(_clock.GetUtcNow().Date);
 
-    /// <summary>Advises on a request whose shape, ranges and ids were checked.</summary>
+    /// <summary>Advises on a request.</summary>
     public AdviceDocument To(AdviceRequest request)
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case));
+        var due = _due.Of(reading.Case).Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon && !item.MayBeDone);
+        return _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+    }
+
+    /// <summary>The whole inspection of the vehicle, in order of work, with all service items that are not for later.</summary>
+    public AdviceDocument Inspect(AdviceRequest request)
+    {
+        var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
+        var advised = _inspection.Of(reading.Case);
+        var due = _due.Of(reading.Case).Where(item => item.Status != DueStatus.Later);
+        var document = _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+        return document with { Summary = InspectionSummary.Write(document) };
+    }
+
+    /// <summary>What the findings of a request mean.</summary>
+    public JudgementsAnswer Judge(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return _writer.WriteJudgements(reading, _assessment.Of(reading.Case));
+    }
+
+    /// <summary>How the service items of the vehicle stand.</summary>
+    public DueAnswer Reckon(AdviceRequest request)
+    {
+        var @case = _cases.Read(request, Today).Case;
+        return _writer.WriteDue(@case, _due.Of(@case));
+    }
+
+    /// <summary>The same in the few figures by which a fleet is sorted.</summary>
+    public TriageDocument Triage(AdviceRequest request)
+    {
+        var reading = _cases.Read(request, Today);
+        return _triage.Write(reading, _assessment.Of(reading.Case));
     }
 
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>

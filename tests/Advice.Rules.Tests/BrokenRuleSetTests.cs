@@ -36,24 +36,24 @@ public class BrokenRuleSetTests
 
     [Fact]
     public void Load_BytesThatAreNoText_SaysSo() =>
-        Assert.Equal(["topic.yaml(1,1): the file is not UTF-8 text"], ErrorsOf(("words.yaml", Words), ("topic.yaml", [0xff, 0xfe, 0x00])));
+        Assert.Equal(["topic.yaml(1,1): error file-not-read: the file is not UTF-8 text"], ErrorsOf(("words.yaml", Words), ("topic.yaml", [0xff, 0xfe, 0x00])));
 
     [Fact]
     public void Load_HugeFile_SaysSo() =>
         Assert.Equal(
-            ["topic.yaml(1,1): the file is larger than 1024 KiB; split it by topic"],
+            ["topic.yaml(1,1): error file-not-read: the file is larger than 1024 KiB; split it by topic"],
             ErrorsOf(("words.yaml", Words), ("topic.yaml", Enumerable.Repeat((byte)'#', (1 << 20) + 1).ToArray())));
 
     [Theory]
     [InlineData("topic.yml")]
     [InlineData("topic.YAML")]
     public void Load_FileThatWouldBeLeftOut_SaysSo(string name) =>
-        Assert.Equal([$"{name}(1,1): rule files end in .yaml, so this file would not be read"], ErrorsOf(("words.yaml", Words), (name, [])));
+        Assert.Equal([$"{name}(1,1): error file-not-read: rule files end in .yaml, so this file would not be read"], ErrorsOf(("words.yaml", Words), (name, [])));
 
     [Fact]
     public void Load_SeveralFaultyFiles_NamesTheErrorsOfAll() =>
         Assert.Equal(
-            ["brakes/pads.yaml(1,1): unknown kind of entry 'fault'", "topic.yaml(1,3): tags are not allowed; a rule file is plain data"],
+            ["brakes/pads.yaml(1,1): error unknown-kind: unknown kind of entry 'fault'", "topic.yaml(1,3): error not-plain-data: tags are not allowed; a rule file is plain data"],
             ErrorsOf(("words.yaml", Words), ("topic.yaml", "- !a b"u8.ToArray()), ("brakes/pads.yaml", "fault: []"u8.ToArray()))
                 .Select(error => error.Split("; there are")[0]));
 
@@ -61,7 +61,7 @@ public class BrokenRuleSetTests
     [InlineData("notes.txt")]
     [InlineData("topic.cases.yaml")]
     public void Load_FolderWithoutRules_SaysSo(string name) =>
-        Assert.EndsWith("(1,1): there are no rule files in this folder", Assert.Single(ErrorsOf((name, []))), StringComparison.Ordinal);
+        Assert.EndsWith("(1,1): error file-not-read: there are no rule files in this folder", Assert.Single(ErrorsOf((name, []))), StringComparison.Ordinal);
 
     private static IEnumerable<(string Name, List<string> Lines)> Faulty(string path)
     {

@@ -26,5 +26,5 @@ internal static class Answers
     private static string Text(Advised advised) => string.Join('\n', [
         .. advised.Suspicion.All.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Instance.Fault.Id} {one.Instance.Place} {one.Probability:R}")),
         .. advised.Steps.Select(step => string.Create(CultureInfo.InvariantCulture, $"{step.Check.Id} {step.OnlyIf} {step.Ranked.HarmFound:R} {step.Ranked.Lifted}")),
-        .. advised.Driving.Select(rule => rule.Id), .. advised.Cautions.Select(rule => rule.Id), $"{advised.StepsLeftOut}"]);
+        .. advised.Driving.Select(rule => rule.Id), .. advised.Cautions.Select(rule => rule.Id)]);
 }

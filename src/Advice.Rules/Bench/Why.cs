@@ -71,8 +71,8 @@ public sealed class Why(Catalogue catalogue, RuleCase @case, Advised advised)
                 yield return $"          {Name(suspect)} {Fixed(suspect.Weight)} × surely {Wording.Number(step.Check.Surely(suspect.Instance.Fault.Id))}";
         }
 
-        if (advised.StepsLeftOut > 0)
-            yield return $"  and {advised.StepsLeftOut} more than the case asks for";
+        if (advised.LeftOut.Count > 0)
+            yield return $"  and {advised.LeftOut.Count} more than the case asks or has time for";
         if (advised.Steps.Count == 0)
             yield return advised.Suspicion.Raised.Count == 0 ? "  none, for nothing is suspected" : $"  none of the checks in {catalogue.Checks.Count} that finds a suspect may be advised here";
     }

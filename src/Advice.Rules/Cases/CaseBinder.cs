@@ -31,9 +31,9 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         var before = problems.Count;
         var id = reader.Text("id");
         if (id.Length > 0 && !_ids.TryAdd(id, reader.At("id")))
-            reader.Refuse("id", $"the case '{id}' stands already in {_ids[id].File}, line {_ids[id].Line}");
+            reader.Refuse(ErrorCode.IdTaken, "id", $"the case '{id}' stands already in {_ids[id].File}, line {_ids[id].Line}");
         if (!ExpectationMembers.Any(reader.Has))
-            reader.Refuse("id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
+            reader.Refuse(ErrorCode.EmptyCase, "id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
         var expectations = Expectations(reader).ToList();
         return Given(reader) is { } given && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
     }
@@ -42,13 +42,13 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
     {
         if (reader.Raw("given") is not { } given)
         {
-            reader.Refuse("given", "'given' is missing from this case: what does the caller ask?");
+            reader.Refuse(ErrorCode.MissingMember, "given", "'given' is missing from this case: what does the caller ask?");
             return null;
         }
 
         var read = readGiven(NodeJson.From(given), CaseClock.Today);
         foreach (var (pointer, detail) in read.Errors)
-            problems.Add(NodeJson.PlaceOf(pointer, given), detail);
+            problems.Add(ErrorCode.BadRequest, NodeJson.PlaceOf(pointer, given), detail);
         return read.Request;
     }
 
@@ -77,7 +77,7 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         if (reader.Raw("among") is not MappingNode mapping)
         {
             if (reader.Has("among"))
-                reader.Refuse("among", $"'among' must be a mapping such as {{3: [check, check]}}, not {reader.Raw("among")!.Shape}");
+                reader.Refuse(ErrorCode.WrongShape, "among", $"'among' must be a mapping such as {{3: [check, check]}}, not {reader.Raw("among")!.Shape}");
             yield break;
         }
 
@@ -86,9 +86,9 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         {
             var checks = lists.IdOrIds(key.Value, _checks);
             if (!int.TryParse(key.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var first) || first is < 1 or > MostSteps)
-                problems.Add(key.Place, $"'{key.Value}' is no count of steps from 1 to {MostSteps}");
+                problems.Add(ErrorCode.OutOfRange, key.Place, $"'{key.Value}' is no count of steps from 1 to {MostSteps}");
             else if (checks.Count > first)
-                problems.Add(key.Place, $"{checks.Count} checks cannot all be among the first {first}");
+                problems.Add(ErrorCode.OutOfRange, key.Place, $"{checks.Count} checks cannot all be among the first {first}");
             else if (checks.Count > 0)
                 yield return Expect.Among(first, checks);
         }
@@ -106,7 +106,7 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         }
 
         if (advices.Distinct().Count() == FormatWords.Driving.Count)
-            reader.Refuse("driving", "this names every value of 'driving', so it asks for nothing; leave it out");
+            reader.Refuse(ErrorCode.AsksNothing, "driving", "this names every value of 'driving', so it asks for nothing; leave it out");
         return advices;
     }
 }

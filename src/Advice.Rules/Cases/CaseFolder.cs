@@ -27,7 +27,7 @@ public static class CaseFolder
     private static CaseSet Read(IEnumerable<RuleFile> files, Catalogue catalogue, ReadGiven readGiven, Problems problems)
     {
         var binder = new CaseBinder(catalogue, readGiven, problems);
-        var nodes = files.Where(file => file.HoldsCases).Select(file => YamlReader.Read(file, problems)).OfType<MappingNode>();
+        var nodes = ParsedFiles.Of([.. files.Where(file => file.HoldsCases)], problems);
         var cases = nodes.SelectMany(binder.Bind).ToList();
         return new CaseSet(cases, problems.InOrder);
     }

@@ -12,8 +12,8 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         "detects", "falseAlarm", "cautions", "readsCodes", "source",
     ];
 
-    private static readonly string[] MeasureMembers = ["unit", "plausible"];
-    private static readonly string[] ObservationMembers = ["id", "normal", "text"];
+    private static readonly string[] MeasureMembers = ["unit", "plausible", "givenLimit"];
+    private static readonly string[] ObservationMembers = ["id", "normal", "text", "deficiency"];
     private static readonly string[] DetectsMembers = ["fault", "surely", "value"];
 
     /// <summary>Binds all entries.</summary>
@@ -35,9 +35,9 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         var needs = WithIncluded(reader.Ids("needs", tables.SetUps, emptyIsFine: true));
         var method = reader.Texts("method");
         if (!reader.Has("method"))
-            reader.Refuse("method", "'method' is missing: what does one do?");
+            reader.Refuse(ErrorCode.MissingMember, "method", "'method' is missing: what does one do?");
         if (reader.Has("measures") == reader.Has("observations"))
-            reader.Refuse("id", $"the check '{id}' has exactly one of 'measures' and 'observations'");
+            reader.Refuse(ErrorCode.ChooseOne, "id", $"the check '{id}' has exactly one of 'measures' and 'observations'");
         var observations = Observations(reader);
         var cautions = reader.Ids("cautions", tables.Cautions, emptyIsFine: true).Concat(needs.SelectMany(need => need.Cautions)).Distinct();
         var check = new Check(
@@ -70,11 +70,12 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
         var unit = reader.Text("unit");
         if (unit.Length > 0 && !UnitConversion.Known.Contains(unit))
             problems.AddNoValue(reader.At("unit"), unit, "unit", UnitConversion.Known);
+        var given = reader.Has("givenLimit") ? reader.OneOf("givenLimit", FormatWords.Deficiency) : (Deficiency?)null;
         var range = reader.Items("plausible").Select(item => reader.Number(item, "a plausible value")).ToList();
         if (range is [{ } least, { } most] && least < most)
-            return new Measure(unit, least, most);
+            return new Measure(unit, least, most, given);
         if (range.Count != 2 || range.All(end => end is not null))
-            reader.Refuse("plausible", "'plausible' must be [smallest, largest]: the values that are no slip of the pen");
+            reader.Refuse(ErrorCode.OutOfRange, "plausible", "'plausible' must be [smallest, largest]: the values that are no slip of the pen");
         return new Measure(unit, 0, 0);
     }
 
@@ -85,17 +86,19 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             return scale;
         foreach (var reader in check.Inners("observations", "observation", ObservationMembers))
         {
-            var value = new Observation(reader.Text("id"), reader.Flag("normal"), reader.Text("text"));
+            var value = new Observation(
+                reader.Text("id"), reader.Flag("normal"), reader.Text("text"),
+                reader.Has("deficiency") ? reader.OneOf("deficiency", FormatWords.Deficiency) : null);
             if (scale.Exists(other => other.Id == value.Id))
-                reader.Refuse("id", $"the value '{value.Id}' stands twice in this scale");
+                reader.Refuse(ErrorCode.RepeatedWord, "id", $"the value '{value.Id}' stands twice in this scale");
             else
                 scale.Add(value);
         }
 
         if (scale.Count > 0 && scale.Count(value => value.Normal) != 1)
-            check.Refuse("observations", $"exactly one value of a scale is normal, not {scale.Count(value => value.Normal)}");
+            check.Refuse(ErrorCode.UnfitScale, "observations", $"exactly one value of a scale is normal, not {scale.Count(value => value.Normal)}");
         if (scale.Count == 1)
-            check.Refuse("observations", "a scale needs the normal value and at least one other");
+            check.Refuse(ErrorCode.UnfitScale, "observations", "a scale needs the normal value and at least one other");
         return scale;
     }
 
@@ -108,7 +111,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             if (detects.Value is not null)
                 CheckValue(reader, detects.Value, scale);
             if (found.Exists(other => other.Fault == detects.Fault && other.Value == detects.Value && other.Fault.Length > 0))
-                reader.Refuse("fault", $"'{detects.Fault}' stands twice in this check; add a 'value' or keep one");
+                reader.Refuse(ErrorCode.RepeatedWord, "fault", $"'{detects.Fault}' stands twice in this check; add a 'value' or keep one");
             else
                 found.Add(detects);
         }
@@ -120,8 +123,8 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     {
         var abnormal = scale.Where(other => !other.Normal).Select(other => other.Id).ToList();
         if (scale.Count == 0)
-            reader.Refuse("value", "a measured check has no values; leave 'value' out");
+            reader.Refuse(ErrorCode.UnfitMember, "value", "a measured check has no values; leave 'value' out");
         else if (!abnormal.Contains(value))
-            reader.Refuse("value", $"'{value}' is no abnormal value of this check; there are {string.Join(", ", abnormal)}", NearestWord.To(value, abnormal));
+            reader.Refuse(ErrorCode.UnknownWord, "value", $"'{value}' is no abnormal value of this check; there are {string.Join(", ", abnormal)}", NearestWord.To(value, abnormal));
     }
 }

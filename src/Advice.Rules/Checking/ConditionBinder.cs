@@ -9,12 +9,12 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
     private static readonly string[] RangeMembers = ["atLeast", "below"];
 
     /// <summary>The condition of an entry; always met where it has none.</summary>
-    public VehicleCondition Read(EntryReader entry)
+    public VehicleCondition Read(EntryReader entry, string member = "vehicle")
     {
-        if (entry.Raw("vehicle") is not MappingNode mapping)
+        if (entry.Raw(member) is not MappingNode mapping)
         {
-            if (entry.Has("vehicle"))
-                entry.Refuse("vehicle", $"'vehicle' must be a mapping from facts to values, not {entry.Raw("vehicle")!.Shape}");
+            if (entry.Has(member))
+                entry.Refuse(ErrorCode.WrongShape, member, $"'{member}' must be a mapping from facts to values, not {entry.Raw(member)!.Shape}");
             return VehicleCondition.Always;
         }
 
@@ -23,7 +23,7 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
         foreach (var (key, value) in mapping.Members)
         {
             if (!tables.Facts.Contains(key.Value))
-                problems.Add(key.Place, $"unknown vehicle fact '{key.Value}'; there are {string.Join(", ", tables.Facts.All)}", NearestWord.To(key.Value, tables.Facts.All));
+                problems.Add(ErrorCode.UnknownId, key.Place, $"unknown vehicle fact '{key.Value}'; there are {string.Join(", ", tables.Facts.All)}", NearestWord.To(key.Value, tables.Facts.All));
             else if (tables.Facts.TryGet(key.Value, out var fact))
                 tests.Add(fact.Kind == FactKind.Number ? Range(reader, fact) : Words(reader, fact, value));
         }
@@ -40,9 +40,9 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
         var least = range?.NumberOrNull("atLeast");
         var below = range?.NumberOrNull("below");
         if (range is not null && !range.Has("atLeast") && !range.Has("below"))
-            reader.Refuse(fact.Id, $"'{fact.Id}' needs atLeast, below or both");
+            reader.Refuse(ErrorCode.MissingMember, fact.Id, $"'{fact.Id}' needs atLeast, below or both");
         if (least >= below)
-            reader.Refuse(fact.Id, $"no number is at least {least} and below {below}");
+            reader.Refuse(ErrorCode.OutOfRange, fact.Id, $"no number is at least {least} and below {below}");
         return new FactTest(fact, [], least, below);
     }
 
@@ -54,13 +54,13 @@ internal sealed class ConditionBinder(Tables tables, Problems problems)
             if (!fact.Values.ContainsKey(word.Value))
                 problems.AddNoValue(word.Place, word.Value, fact.Id, fact.Values.Keys);
             else if (words.Contains(word.Value))
-                problems.Add(word.Place, $"'{word.Value}' stands twice in '{fact.Id}'");
+                problems.Add(ErrorCode.RepeatedWord, word.Place, $"'{word.Value}' stands twice in '{fact.Id}'");
             else
                 words.Add(word.Value);
         }
 
         if (words.Count == fact.Values.Count)
-            problems.Add(value.Place, $"this names every value of '{fact.Id}', so it asks for nothing; leave it out");
+            problems.Add(ErrorCode.AsksNothing, value.Place, $"this names every value of '{fact.Id}', so it asks for nothing; leave it out");
         return new FactTest(fact, words, null, null);
     }
 }

@@ -28,14 +28,14 @@ internal sealed class Consistency(Tables tables, Problems problems)
         foreach (var sign in Loops.In(implies.Select(rule => (rule.Sign, rule.Implied))))
         {
             var rule = implies.Find(r => r.Sign == sign)!;
-            problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{sign.Id}' implies itself, through '{rule.Implied.Id}'; drop one of these rules");
+            problems.Add(ErrorCode.Circle, tables.Rules.PlaceOf(rule.Id), $"'{sign.Id}' implies itself, through '{rule.Implied.Id}'; drop one of these rules");
         }
     }
 
     private void Acyclic(IDeclaredIds ids, IEnumerable<(string From, string To)> edges, string says)
     {
         foreach (var id in Loops.In(edges))
-            problems.Add(ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");
+            problems.Add(ErrorCode.Circle, ids.PlaceOf(id), $"the {ids.Noun} '{id}' {says}");
     }
 
     private void SharedPhrases()
@@ -44,7 +44,7 @@ internal sealed class Consistency(Tables tables, Problems problems)
         foreach (var shared in phrases.GroupBy(one => one.Phrase).Where(group => group.Select(one => one.Id).Distinct().Skip(1).Any()))
         {
             var last = shared.Last().Id;
-            problems.Add(tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
+            problems.Add(ErrorCode.SharedPhrase, tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
         }
     }
 
@@ -55,12 +55,12 @@ internal sealed class Consistency(Tables tables, Problems problems)
         foreach (var fault in tables.Faults.Bound)
         {
             if (!shown.Contains(fault.Id))
-                problems.Add(tables.Faults.PlaceOf(fault.Id), $"nothing shows the fault '{fault.Id}'; add a 'shows' rule");
+                problems.Add(ErrorCode.FaultNotShown, tables.Faults.PlaceOf(fault.Id), $"nothing shows the fault '{fault.Id}'; add a 'shows' rule");
             if (!found.Contains(fault.Id))
-                problems.Add(tables.Faults.PlaceOf(fault.Id), $"no check detects the fault '{fault.Id}'; name it under 'detects' of a check");
+                problems.Add(ErrorCode.FaultNotFound, tables.Faults.PlaceOf(fault.Id), $"no check detects the fault '{fault.Id}'; name it under 'detects' of a check");
         }
 
         if (!tables.Facts.TryGet("duty", out _) && tables.Services.Bound.FirstOrDefault(s => s.Intervals.Any(i => i.Duty is not null)) is { } item)
-            problems.Add(tables.Services.PlaceOf(item.Id), "an interval names a duty, but there is no vehicle fact 'duty'");
+            problems.Add(ErrorCode.UnknownId, tables.Services.PlaceOf(item.Id), "an interval names a duty, but there is no vehicle fact 'duty'");
     }
 }

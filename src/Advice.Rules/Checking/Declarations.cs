@@ -19,11 +19,11 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
         {
             var kind = key.Value;
             if (!tables.ByKind.TryGetValue(kind, out var ids))
-                problems.Add(key.Place, $"unknown kind of entry '{kind}'; there are {string.Join(", ", tables.ByKind.Keys)}", NearestWord.To(kind, tables.ByKind.Keys));
+                problems.Add(ErrorCode.UnknownKind, key.Place, $"unknown kind of entry '{kind}'; there are {string.Join(", ", tables.ByKind.Keys)}", NearestWord.To(kind, tables.ByKind.Keys));
             else if (value is ListNode list)
                 Add(kind, ids, list);
             else
-                problems.Add(value.Place, $"'{kind}' must be a list of entries, not {value.Shape}");
+                problems.Add(ErrorCode.WrongShape, value.Place, $"'{kind}' must be a list of entries, not {value.Shape}");
         }
     }
 
@@ -62,7 +62,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
             if (item is MappingNode mapping)
                 entries[kind].Add(new Entry(Declare(kind, ids, mapping), mapping));
             else
-                problems.Add(item.Place, $"an entry of '{kind}' must be a mapping with an 'id', not {item.Shape}");
+                problems.Add(ErrorCode.WrongShape, item.Place, $"an entry of '{kind}' must be a mapping with an 'id', not {item.Shape}");
         }
     }
 
@@ -70,14 +70,14 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
     {
         if (mapping["id"] is not ScalarNode { Value: var id } node)
         {
-            problems.Add(mapping["id"]?.Place ?? mapping.Place, $"this {ids.Noun} needs an 'id' of one word");
+            problems.Add(ErrorCode.MissingMember, mapping["id"]?.Place ?? mapping.Place, $"this {ids.Noun} needs an 'id' of one word");
             return "";
         }
 
         if (!Pattern(kind).IsMatch(id))
-            problems.Add(node.Place, $"the id '{id}' must be {Shape(kind)}");
+            problems.Add(ErrorCode.MalformedId, node.Place, $"the id '{id}' must be {Shape(kind)}");
         if (!ids.Declare(id, node.Place, out var first))
-            problems.Add(node.Place, $"the {ids.Noun} '{id}' is already in {first.File} line {first.Line}; ids are unique");
+            problems.Add(ErrorCode.IdTaken, node.Place, $"the {ids.Noun} '{id}' is already in {first.File} line {first.Line}; ids are unique");
         return id;
     }
 }

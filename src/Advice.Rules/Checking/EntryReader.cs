@@ -22,7 +22,7 @@ internal sealed class EntryReader
         foreach (var (key, _) in node.Members)
         {
             if (!members.Contains(key.Value))
-                problems.Add(key.Place, $"unknown member '{key.Value}' of a {noun}; it may have {string.Join(", ", members)}", NearestWord.To(key.Value, members));
+                problems.Add(ErrorCode.UnknownMember, key.Place, $"unknown member '{key.Value}' of a {noun}; it may have {string.Join(", ", members)}", NearestWord.To(key.Value, members));
         }
     }
 
@@ -39,7 +39,7 @@ internal sealed class EntryReader
     public Node? Raw(string member) => node[member];
 
     /// <summary>Notes an error at a member.</summary>
-    public void Refuse(string member, string message, string? nearest = null) => problems.Add(At(member), message, nearest);
+    public void Refuse(string code, string member, string message, string? nearest = null) => problems.Add(code, At(member), message, nearest);
 
     /// <summary>A text that must be there.</summary>
     public string Text(string member) => Required(member) is { } value ? Word(value, member) ?? "" : "";
@@ -66,7 +66,7 @@ internal sealed class EntryReader
     {
         var share = Required(member) is null ? null : NumberOrNull(member, 0, 1);
         if (share == 0)
-            Refuse(member, $"'{member}' must be above 0");
+            Refuse(ErrorCode.OutOfRange, member, $"'{member}' must be above 0");
         return share ?? 0;
     }
 
@@ -76,7 +76,7 @@ internal sealed class EntryReader
         if (Required(member) is null || Number(node[member]!, $"'{member}'", least, most) is not { } number)
             return least;
         if (number != Math.Truncate(number))
-            Refuse(member, $"'{member}' must be a whole number");
+            Refuse(ErrorCode.OutOfRange, member, $"'{member}' must be a whole number");
         return (int)number;
     }
 
@@ -109,7 +109,7 @@ internal sealed class EntryReader
     public IReadOnlyList<string> OneOrMore(string singular, string plural, IIds ids)
     {
         if (Has(singular) && Has(plural))
-            Refuse(plural, $"give '{singular}' or '{plural}', not both");
+            Refuse(ErrorCode.ChooseOne, plural, $"give '{singular}' or '{plural}', not both");
         return Has(singular) ? IdOrNull(singular, ids) is { } one ? [one] : [] : Ids(plural, ids);
     }
 
@@ -137,7 +137,7 @@ internal sealed class EntryReader
         if (value is not ListNode list)
             return Expected<IReadOnlyList<Node>>(value, "a list, such as [a, b]", member) ?? [];
         if (list.Items.Count == 0 && !emptyIsFine)
-            Refuse(member, $"'{member}' is an empty list; name something or leave it out");
+            Refuse(ErrorCode.EmptyList, member, $"'{member}' is an empty list; name something or leave it out");
         return list.Items;
     }
 
@@ -171,13 +171,13 @@ internal sealed class EntryReader
         if (value is not ScalarNode { Plain: true } scalar
             || !double.TryParse(scalar.Value, styles, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
         {
-            problems.Add(value.Place, $"{name} must be a number without quotes, not {value.Shape}");
+            problems.Add(ErrorCode.WrongShape, value.Place, $"{name} must be a number without quotes, not {value.Shape}");
             return null;
         }
 
         if (number >= least && number <= most)
             return number;
-        problems.Add(value.Place, string.Create(CultureInfo.InvariantCulture, $"{name} is {number}; it must be {Range(least, most)}"));
+        problems.Add(ErrorCode.OutOfRange, value.Place, string.Create(CultureInfo.InvariantCulture, $"{name} is {number}; it must be {Range(least, most)}"));
         return null;
     }
 
@@ -190,7 +190,7 @@ internal sealed class EntryReader
     private Node? Required(string member)
     {
         if (node[member] is null)
-            problems.Add(node.Place, $"'{member}' is missing from this {noun}");
+            problems.Add(ErrorCode.MissingMember, node.Place, $"'{member}' is missing from this {noun}");
         return node[member];
     }
 
@@ -201,7 +201,7 @@ internal sealed class EntryReader
     {
         if (Word(value, member) is not { } id || ids.Contains(id))
             return (value as ScalarNode)?.Value;
-        problems.Add(value.Place, $"unknown {ids.Noun} '{id}'", NearestWord.To(id, ids.All));
+        problems.Add(ErrorCode.UnknownId, value.Place, $"unknown {ids.Noun} '{id}'", NearestWord.To(id, ids.All));
         return null;
     }
 
@@ -213,7 +213,7 @@ internal sealed class EntryReader
             if (read(item) is not { } word)
                 continue;
             if (words.Contains(word))
-                problems.Add(item.Place, $"'{word}' stands twice in '{member}'");
+                problems.Add(ErrorCode.RepeatedWord, item.Place, $"'{word}' stands twice in '{member}'");
             else
                 words.Add(word);
         }
@@ -224,7 +224,7 @@ internal sealed class EntryReader
     private T? Expected<T>(Node value, string what, string member)
         where T : class
     {
-        problems.Add(value.Place, $"'{member}' must be {what}, not {value.Shape}");
+        problems.Add(ErrorCode.WrongShape, value.Place, $"'{member}' must be {what}, not {value.Shape}");
         return null;
     }
 }

@@ -20,12 +20,12 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         var name = reader.Text("name");
         var (truth, number) = (reader.Flag("truth"), reader.Flag("number"));
         if ((truth ? 1 : 0) + (number ? 1 : 0) + (reader.Has("values") ? 1 : 0) != 1)
-            reader.Refuse("id", "a vehicle fact has exactly one of 'values', 'truth: true' and 'number: true'");
+            reader.Refuse(ErrorCode.ChooseOne, "id", "a vehicle fact has exactly one of 'values', 'truth: true' and 'number: true'");
         sources.Optional(reader);
         var kind = number ? FactKind.Number : truth ? FactKind.Truth : FactKind.Word;
         var values = truth ? new Dictionary<string, string> { ["true"] = "yes", ["false"] = "no" } : number ? [] : Values(reader);
         if (number && reader.Has("shares"))
-            reader.Refuse("shares", "a number has no shares");
+            reader.Refuse(ErrorCode.UnfitMember, "shares", "a number has no shares");
         return new VehicleFact(id, name, kind, values, values.Count == 0 ? new Dictionary<string, double>() : Shares(reader, values));
     }
 
@@ -35,7 +35,7 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         if (reader.Raw("values") is not MappingNode mapping)
         {
             if (reader.Has("values"))
-                reader.Refuse("values", "'values' must be a mapping from each value to its name");
+                reader.Refuse(ErrorCode.WrongShape, "values", "'values' must be a mapping from each value to its name");
             return words;
         }
 
@@ -51,7 +51,7 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         if (reader.Inner("shares", "list of shares", values.Keys) is not { } given)
         {
             if (!reader.Has("shares"))
-                reader.Refuse("shares", "'shares' is missing: how common is each value where the fact is not stated?");
+                reader.Refuse(ErrorCode.MissingMember, "shares", "'shares' is missing: how common is each value where the fact is not stated?");
             return shares;
         }
 
@@ -60,7 +60,7 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
         foreach (var value in values.Keys)
             shares.Add(value, given.Number(value, 0, 1));
         if (problems.Count == sound && Math.Abs(shares.Values.Sum() - 1) > 0.001)
-            reader.Refuse("shares", FormattableString.Invariant($"the shares add up to {shares.Values.Sum():0.###}; they must add up to 1"));
+            reader.Refuse(ErrorCode.SharesNotWhole, "shares", FormattableString.Invariant($"the shares add up to {shares.Values.Sum():0.###}; they must add up to 1"));
         return shares;
     }
 }

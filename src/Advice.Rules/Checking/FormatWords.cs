@@ -50,6 +50,13 @@ internal static class FormatWords
         ["dangerous"] = Knowledge.Deficiency.Dangerous,
     };
 
+    /// <summary>How the two sides of an axle are compared.</summary>
+    public static readonly Dictionary<string, AxleComparison> AxleComparison = new(StringComparer.Ordinal)
+    {
+        ["difference"] = Knowledge.AxleComparison.Difference,
+        ["share"] = Knowledge.AxleComparison.Share,
+    };
+
     /// <summary>Whether it may be driven.</summary>
     public static readonly Dictionary<string, DrivingAdvice> Driving = new(StringComparer.Ordinal)
     {

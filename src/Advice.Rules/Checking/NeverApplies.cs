@@ -55,19 +55,19 @@ internal sealed class NeverApplies(Tables tables, Problems problems)
         foreach (var fault in tables.Faults.Bound.Where(fault => checks[fault.Id].Any()))
         {
             if (checks[fault.Id].All(check => Conditions.Clash(_existence.OfFault(fault.Id).Concat(_existence.OfCheck(check.Id))) is not null))
-                problems.Add(tables.Faults.PlaceOf(fault.Id), $"no vehicle has both the fault '{fault.Id}' and a check that detects it: {string.Join(", ", checks[fault.Id].Select(check => check.Id))}");
+                problems.Add(ErrorCode.FaultNotFound, tables.Faults.PlaceOf(fault.Id), $"no vehicle has both the fault '{fault.Id}' and a check that detects it: {string.Join(", ", checks[fault.Id].Select(check => check.Id))}");
         }
     }
 
     private void Exists(IDeclaredIds ids, string id, IEnumerable<FactTest> fits)
     {
         if (Conditions.Clash(fits) is { } fact)
-            problems.Add(ids.PlaceOf(id), $"no vehicle has the {ids.Noun} '{id}': its 'fits' rules contradict each other on '{fact}'");
+            problems.Add(ErrorCode.NeverApplies, ids.PlaceOf(id), $"no vehicle has the {ids.Noun} '{id}': its 'fits' rules contradict each other on '{fact}'");
     }
 
     private void Meets(Place place, string what, string about, IEnumerable<FactTest> tests)
     {
         if (Conditions.Clash(tests) is { } fact)
-            problems.Add(place, $"{what} never applies to '{about}': no vehicle meets its '{fact}' and what '{about}' needs");
+            problems.Add(ErrorCode.NeverApplies, place, $"{what} never applies to '{about}': no vehicle meets its '{fact}' and what '{about}' needs");
     }
 }

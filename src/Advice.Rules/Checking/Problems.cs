@@ -20,12 +20,12 @@ internal sealed class Problems
 
     /// <summary>Adds the error that a word stands where only certain others may.</summary>
     public void AddNoValue(Place place, string word, string member, IEnumerable<string> words) =>
-        Add(place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", NearestWord.To(word, words));
+        Add(ErrorCode.UnknownWord, place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", NearestWord.To(word, words));
 
-    /// <summary>Adds what was found wrong elsewhere.</summary>
+    /// <summary>Adds all that another list holds.</summary>
     public void Add(Problems others) => errors.AddRange(others.errors);
 
-    /// <summary>Adds an error.</summary>
-    public void Add(Place place, string message, string? nearest = null) =>
-        errors.Add(new RuleFileError(place.File, place.Line, place.Column, message, nearest));
+    /// <summary>Adds an error or, by its code, a warning.</summary>
+    public void Add(string code, Place place, string message, string? nearest = null) =>
+        errors.Add(new RuleFileError(place.File, place.Line, place.Column, code, message, nearest));
 }

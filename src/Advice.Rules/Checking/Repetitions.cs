@@ -9,25 +9,28 @@ internal sealed class Repetitions(Tables tables, Problems problems)
     public void Refuse()
     {
         Each<ShowsRule>(
+            ErrorCode.CountsTwice,
             rule => [new(Key(rule, rule.Fault, rule.Sign.ToString(), Circumstances(rule.Occasions, rule.Without)), "")], "fault, sign, occasions and vehicles");
         Each<ProneRule>(
+            ErrorCode.CountsTwice,
             rule => rule.Faults.Select(fault => new Statement(Key(rule, fault, $"{rule.Service}"), FormattableString.Invariant($"odds of {rule.Odds}"))),
             "fault, service and vehicles");
-        Each<DrivingRule>(Driving, "trigger, occasions and vehicles", alike: false);
+        Each<DrivingRule>(null, Driving, "trigger, occasions and vehicles");
     }
 
     /// <summary>Finds rules that could be left out without harm.</summary>
     public void Doubt()
     {
-        Each<DrivingRule>(Driving, "trigger, occasions and vehicles", different: false);
-        Each<ImpliesRule>(rule => [new(Key(rule, $"{rule.Sign}", $"{rule.Implied}", Circumstances(rule.Occasions, rule.Without)), "")], "signs, occasions and vehicles");
+        Each<DrivingRule>(WarningCode.SaysAgain, Driving, "trigger, occasions and vehicles", different: false);
+        Each<ImpliesRule>(WarningCode.SaysAgain, rule => [new(Key(rule, $"{rule.Sign}", $"{rule.Implied}", Circumstances(rule.Occasions, rule.Without)), "")], "signs, occasions and vehicles");
         Each<WarnsRule>(
+            WarningCode.SaysAgain,
             rule => rule.Checks.DefaultIfEmpty("").Select(check => new Statement(
                 Key(rule, Conditions.Sorted(rule.Symptoms), check, rule.Fault, $"{rule.Probability}", rule.Caution, Circumstances(rule.Occasions, rule.Without)), "")),
             "trigger, caution, occasions and vehicles");
     }
 
-    private void Each<T>(Func<T, IEnumerable<Statement>> statements, string same, bool alike = true, bool different = true)
+    private void Each<T>(string? again, Func<T, IEnumerable<Statement>> statements, string same, bool different = true)
         where T : Rule
     {
         var all = tables.Rules.Bound.OfType<T>().SelectMany(statements, (rule, statement) => (rule, statement.About, statement.Says));
@@ -36,10 +39,10 @@ internal sealed class Repetitions(Tables tables, Problems problems)
             var (first, _, said) = group.First();
             foreach (var (rule, _, says) in group.Skip(1).DistinctBy(one => one.rule.Id))
             {
-                if (says == said && alike)
-                    problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says again what '{first.Id}' says: same {same}; keep one");
+                if (says == said && again is not null)
+                    problems.Add(again, tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says again what '{first.Id}' says: same {same}; keep one");
                 else if (says != said && different)
-                    problems.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says {says} where '{first.Id}' says {said}: same {same}; keep one");
+                    problems.Add(ErrorCode.Contradiction, tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' says {says} where '{first.Id}' says {said}: same {same}; keep one");
             }
         }
     }

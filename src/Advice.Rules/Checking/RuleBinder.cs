@@ -45,10 +45,10 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
     private ProneRule BindProne(string id, EntryReader reader)
     {
         if (ConditionBinder.AsksNothing(reader) && !reader.Has("service"))
-            reader.Refuse("id", $"the rule '{id}' needs a 'vehicle' or a 'service' condition; without one it belongs into the prior");
+            reader.Refuse(ErrorCode.AsksNothing, "id", $"the rule '{id}' needs a 'vehicle' or a 'service' condition; without one it belongs into the prior");
         var odds = reader.Number("odds", 0.05, 20);
         if (odds == 1)
-            reader.Refuse("odds", "odds of 1 change nothing");
+            reader.Refuse(ErrorCode.AsksNothing, "odds", "odds of 1 change nothing");
         return new ProneRule(
             id, Named(reader, reader.OneOrMore("fault", "faults", tables.Faults), "fault", "faults"), ServiceTest(reader), odds,
             conditions.Read(reader), reader.TextPair("because"), sources.Optional(reader));
@@ -62,7 +62,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
             reader.Id("item", tables.Services), reader.NumberOrNull("olderThanYears", 0), reader.NumberOrNull("olderThanKm", 0),
             reader.NumberOrNull("withinYears", 0), reader.NumberOrNull("withinKm", 0));
         if (!Service[1..].Any(reader.Has))
-            rule.Refuse("service", $"a service condition needs one of {string.Join(", ", Service[1..])}");
+            rule.Refuse(ErrorCode.MissingMember, "service", $"a service condition needs one of {string.Join(", ", Service[1..])}");
         return test;
     }
 
@@ -72,9 +72,9 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
             id, reader.Ids("faults", tables.Faults), reader.Ids("checks", tables.Checks), reader.Ids("services", tables.Services),
             reader.Text("onlyIf"), conditions.Read(reader), reader.TextPair("because"), sources.Optional(reader));
         if (!reader.Has("faults") && !reader.Has("checks") && !reader.Has("services"))
-            reader.Refuse("id", $"the rule '{id}' names no faults, checks or services");
+            reader.Refuse(ErrorCode.MissingMember, "id", $"the rule '{id}' names no faults, checks or services");
         if (ConditionBinder.AsksNothing(reader))
-            reader.Refuse("vehicle", $"the rule '{id}' needs a 'vehicle' condition; without one it excludes nothing");
+            reader.Refuse(ErrorCode.AsksNothing, "vehicle", $"the rule '{id}' needs a 'vehicle' condition; without one it excludes nothing");
         return rule;
     }
 
@@ -115,7 +115,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
         var symptom = reader.Id("symptom", tables.Symptoms);
         var share = reader.Number("share", 0, 1);
         if (share == 1)
-            reader.Refuse("share", "a share of 1 would deny every fault; it must be below 1");
+            reader.Refuse(ErrorCode.OutOfRange, "share", "a share of 1 would deny every fault; it must be below 1");
         return new NormalRule(
             id, symptom, Occasions(reader), Without(reader, symptom), share, conditions.Read(reader), reader.TextPair("text"), sources.Optional(reader));
     }
@@ -123,13 +123,13 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
     private Sign Sign(EntryReader reader)
     {
         if (reader.Has("symptom") == reader.Has("code"))
-            reader.Refuse("id", "the rule has exactly one of 'symptom' and 'code'");
+            reader.Refuse(ErrorCode.ChooseOne, "id", "the rule has exactly one of 'symptom' and 'code'");
         if (!reader.Has("code"))
             return Knowledge.Sign.Symptom(reader.IdOrNull("symptom", tables.Symptoms) ?? "");
         foreach (var member in new[] { "occasions", "without" })
         {
             if (reader.Has(member))
-                reader.Refuse(member, $"a trouble code has no '{member}'; leave it out");
+                reader.Refuse(ErrorCode.UnfitMember, member, $"a trouble code has no '{member}'; leave it out");
         }
 
         return Knowledge.Sign.Code(reader.Id("code", tables.Codes));
@@ -138,7 +138,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
     private (string? Fault, double Probability) Suspected(EntryReader reader)
     {
         if (reader.Has("fault") != reader.Has("probability"))
-            reader.Refuse(reader.Has("fault") ? "fault" : "probability", "'fault' and 'probability' go together: once the fault is at least that likely");
+            reader.Refuse(ErrorCode.UnfitMember, reader.Has("fault") ? "fault" : "probability", "'fault' and 'probability' go together: once the fault is at least that likely");
         return (reader.IdOrNull("fault", tables.Faults), reader.Has("probability") ? reader.Share("probability") : 0);
     }
 
@@ -146,20 +146,20 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
     {
         var given = members.Count(reader.Has);
         if (given == 0 || (given > 1 && members.GroupBy(m => m.TrimEnd('s')).Count(group => group.Any(reader.Has)) > 1))
-            reader.Refuse("id", $"the rule '{id}' has exactly one of {string.Join(", ", members)}");
+            reader.Refuse(ErrorCode.ChooseOne, "id", $"the rule '{id}' has exactly one of {string.Join(", ", members)}");
         if (reader.Has("symptom") || reader.Has("symptoms"))
             return;
         foreach (var member in new[] { "occasions", "without" })
         {
             if (reader.Has(member))
-                reader.Refuse(member, $"'{member}' goes with a symptom only; leave it out");
+                reader.Refuse(ErrorCode.UnfitMember, member, $"'{member}' goes with a symptom only; leave it out");
         }
     }
 
     private static IReadOnlyList<string> Named(EntryReader reader, IReadOnlyList<string> ids, string singular, string plural)
     {
         if (!reader.Has(singular) && !reader.Has(plural))
-            reader.Refuse("id", $"the rule names no '{singular}'");
+            reader.Refuse(ErrorCode.MissingMember, "id", $"the rule names no '{singular}'");
         return ids;
     }
 
@@ -171,7 +171,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
         foreach (var symptom in without)
         {
             if (own.Contains(symptom))
-                reader.Refuse("without", $"the rule asks for '{symptom}' and for its absence, so it could never apply");
+                reader.Refuse(ErrorCode.ExcludesItself, "without", $"the rule asks for '{symptom}' and for its absence, so it could never apply");
         }
 
         return without;

@@ -5,7 +5,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds service items.</summary>
 internal sealed class ServiceBinder(Tables tables, SourceBinder sources, ConditionBinder conditions, Problems problems)
 {
-    private static readonly string[] Members = ["id", "name", "plain", "system", "because", "intervals", "source"];
+    private static readonly string[] Members = ["id", "name", "plain", "system", "because", "intervals", "neverLate", "source"];
     private static readonly string[] IntervalMembers = ["km", "years", "duty", "vehicle", "source"];
 
     /// <summary>Binds all entries.</summary>
@@ -21,14 +21,15 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
         var because = reader.Text("because");
         var intervals = reader.Inners("intervals", "interval", IntervalMembers).Select(Interval).ToList();
         return new ServiceItem(
-            id, reader.TextPair("name"), reader.Id("system", tables.Systems), new Text(because, because), [.. intervals.OfType<Interval>()]);
+            id, reader.TextPair("name"), reader.Id("system", tables.Systems), new Text(because, because), [.. intervals.OfType<Interval>()],
+            reader.Has("neverLate") ? conditions.Read(reader, "neverLate") : null);
     }
 
     private Interval? Interval(EntryReader reader)
     {
         var (km, years) = (reader.NumberOrNull("km", 100, 1_000_000), reader.NumberOrNull("years", 0.01, 50));
         if (!reader.Has("km") && !reader.Has("years"))
-            problems.Add(reader.Place, "an interval needs 'km', 'years' or both");
+            problems.Add(ErrorCode.MissingMember, reader.Place, "an interval needs 'km', 'years' or both");
         var duty = reader.TextOrNull("duty");
         if (duty is not null && tables.Facts.TryGet("duty", out var duties) && !duties.Values.ContainsKey(duty))
             problems.AddNoValue(reader.At("duty"), duty, "duty", duties.Values.Keys);

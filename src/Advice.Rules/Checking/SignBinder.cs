@@ -21,7 +21,7 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
     {
         sources.Optional(reader);
         if (!reader.Has("phrases"))
-            reader.Refuse("phrases", "'phrases' is missing: how do people say it?");
+            reader.Refuse(ErrorCode.MissingMember, "phrases", "'phrases' is missing: how do people say it?");
         return new Symptom(
             id, reader.TextPair("name"), reader.OneOf<double>("specificity", FormatWords.Specificity), reader.Text("ask"), reader.Texts("phrases"));
     }

@@ -22,7 +22,7 @@ internal sealed class SourceBinder(Tables tables, Problems problems)
     public Source? Required(EntryReader reader)
     {
         if (!reader.Has("source"))
-            reader.Refuse("source", "'source' is missing; a value needs one, if only 'judgement'");
+            reader.Refuse(ErrorCode.MissingSource, "source", "'source' is missing; a value needs one, if only 'judgement'");
         return Optional(reader);
     }
 
@@ -39,7 +39,7 @@ internal sealed class SourceBinder(Tables tables, Problems problems)
         var grade = reader.OneOf<Grade>("grade", FormatWords.Grades);
         var source = new Source(grade, reader.TextOrNull("document"), reader.TextOrNull("place"), reader.TextOrNull("note"));
         if (source.Document is null && reader.Has("grade") && grade is Grade.Primary or Grade.Secondary or Grade.FromMemory)
-            reader.Refuse("grade", "a source of this grade names its 'document'");
+            reader.Refuse(ErrorCode.MissingSource, "grade", "a source of this grade names its 'document'");
         return source;
     }
 

@@ -59,7 +59,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     {
         var parts = reader.Ids("parts", tables.Positions);
         if (!reader.Has("parts"))
-            reader.Refuse("parts", "'parts' is missing; a single wheel position names itself");
+            reader.Refuse(ErrorCode.MissingMember, "parts", "'parts' is missing; a single wheel position names itself");
         return new Position(id, parts, reader.Texts("phrases"));
     }
 
@@ -77,14 +77,14 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
         {
             if (item is not ListNode { Items: [var first, var second] })
             {
-                problems.Add(item.Place, $"a point of '{member}' is a pair such as [10, 1]");
+                problems.Add(ErrorCode.WrongShape, item.Place, $"a point of '{member}' is a pair such as [10, 1]");
                 continue;
             }
 
             if (reader.Number(first, $"a point of '{member}'", 0) is not { } at || reader.Number(second, "a factor", 0.001, 1000) is not { } factor)
                 continue;
             if (points.Count > 0 && at <= points[^1].At)
-                problems.Add(item.Place, $"the points of '{member}' must ascend");
+                problems.Add(ErrorCode.OutOfRange, item.Place, $"the points of '{member}' must ascend");
             points.Add((at, factor));
         }
 

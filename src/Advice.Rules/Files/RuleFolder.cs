@@ -11,7 +11,7 @@ internal static class RuleFolder
         var files = new List<RuleFile>();
         if (!Directory.Exists(directory))
         {
-            problems.Add(new Place(directory, 1, 1), "there is no such folder of rules");
+            problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there is no such folder of rules");
             return files;
         }
 
@@ -22,7 +22,7 @@ internal static class RuleFolder
             if (!name.EndsWith(".yaml", StringComparison.Ordinal))
             {
                 if (Path.GetExtension(name).ToUpperInvariant() is ".YML" or ".YAML")
-                    problems.Add(new Place(name, 1, 1), "rule files end in .yaml, so this file would not be read");
+                    problems.Add(ErrorCode.FileNotRead, new Place(name, 1, 1), "rule files end in .yaml, so this file would not be read");
                 continue;
             }
 
@@ -32,7 +32,7 @@ internal static class RuleFolder
             }
             catch (Exception error) when (error is IOException or UnauthorizedAccessException)
             {
-                problems.Add(new Place(name, 1, 1), $"the file cannot be read: {error.Message}");
+                problems.Add(ErrorCode.FileNotRead, new Place(name, 1, 1), $"the file cannot be read: {error.Message}");
             }
         }
 

@@ -32,7 +32,7 @@ internal sealed class YamlReader
         var start = new Place(file.Path, 1, 1);
         if (file.Content.Length > LargestFile)
         {
-            problems.Add(start, $"the file is larger than {LargestFile / 1024} KiB; split it by topic");
+            problems.Add(ErrorCode.FileNotRead, start, $"the file is larger than {LargestFile / 1024} KiB; split it by topic");
             return null;
         }
 
@@ -46,21 +46,21 @@ internal sealed class YamlReader
         }
         catch (DecoderFallbackException)
         {
-            problems.Add(start, "the file is not UTF-8 text");
+            problems.Add(ErrorCode.FileNotRead, start, "the file is not UTF-8 text");
         }
         catch (YamlException error)
         {
-            problems.Add(Of(file.Path, error.Start), $"not well-formed YAML: {Plainly(error)}");
+            problems.Add(ErrorCode.MalformedYaml, Of(file.Path, error.Start), $"not well-formed YAML: {Plainly(error)}");
         }
         catch (InvalidOperationException)
         {
             // The parser gives up without a place on some texts, such as marks of an unfinished merge; it stood near here.
             var near = reader?.parser.Current is { } current ? Of(file.Path, current.End) : start;
-            problems.Add(near, "not well-formed YAML here or in the lines below");
+            problems.Add(ErrorCode.MalformedYaml, near, "not well-formed YAML here or in the lines below");
         }
         catch (RefusedException refused)
         {
-            problems.Add(refused.Place, refused.Message);
+            problems.Add(refused.Code, refused.Place, refused.Message);
         }
 
         return null;
@@ -73,7 +73,7 @@ internal sealed class YamlReader
         {
             var indentation = content.Length - content.TrimStart(' ').Length;
             if (indentation < content.Length && content[indentation] == '\t')
-                throw new RefusedException(new Place(file, line + 1, indentation + 1), "a tab stands in the indentation; use spaces");
+                throw new RefusedException(ErrorCode.MalformedYaml, new Place(file, line + 1, indentation + 1), "a tab stands in the indentation; use spaces");
         }
     }
 
@@ -89,11 +89,11 @@ internal sealed class YamlReader
             return new MappingNode(start, []);
         var head = parser.Consume<DocumentStart>();
         if (head.Version is not null || !head.IsImplicit)
-            throw new RefusedException(At(head), "directives and document marks ('%', '---') are not allowed; a rule file is one document");
+            throw new RefusedException(ErrorCode.NotPlainData, At(head), "directives and document marks ('%', '---') are not allowed; a rule file is one document");
         var root = Value(0);
         parser.Consume<DocumentEnd>();
         if (parser.Accept<DocumentStart>(out var second))
-            throw new RefusedException(At(second), "a rule file is one document; put the rest into a file of its own");
+            throw new RefusedException(ErrorCode.NotPlainData, At(second), "a rule file is one document; put the rest into a file of its own");
         switch (root)
         {
             case MappingNode mapping:
@@ -101,7 +101,7 @@ internal sealed class YamlReader
             case ScalarNode { Value: "", Plain: true }:
                 return new MappingNode(start, []);
             default:
-                problems.Add(root.Place, $"a rule file is a mapping from kinds of entry to lists, not {root.Shape}");
+                problems.Add(ErrorCode.WrongShape, root.Place, $"a rule file is a mapping from kinds of entry to lists, not {root.Shape}");
                 return null;
         }
     }
@@ -109,20 +109,20 @@ internal sealed class YamlReader
     private Node Value(int depth)
     {
         if (parser.Accept<AnchorAlias>(out var alias))
-            throw new RefusedException(At(alias), "aliases are not allowed; write the value out");
+            throw new RefusedException(ErrorCode.NotPlainData, At(alias), "aliases are not allowed; write the value out");
         var next = parser.Consume<NodeEvent>();
         if (!next.Anchor.IsEmpty)
-            throw new RefusedException(At(next), "anchors are not allowed; write the value out where it is needed");
+            throw new RefusedException(ErrorCode.NotPlainData, At(next), "anchors are not allowed; write the value out where it is needed");
         if (!next.Tag.IsEmpty)
-            throw new RefusedException(At(next), "tags are not allowed; a rule file is plain data");
+            throw new RefusedException(ErrorCode.NotPlainData, At(next), "tags are not allowed; a rule file is plain data");
         if (depth > Deepest)
-            throw new RefusedException(At(next), $"nested deeper than {Deepest} levels");
+            throw new RefusedException(ErrorCode.NotPlainData, At(next), $"nested deeper than {Deepest} levels");
         return next switch
         {
             MappingStart => Mapping(At(next), depth),
             SequenceStart => List(At(next), depth),
             Scalar scalar => new ScalarNode(At(next), scalar.Value, scalar.Style == ScalarStyle.Plain),
-            _ => throw new RefusedException(At(next), "expected a word, a list or a mapping"),
+            _ => throw new RefusedException(ErrorCode.NotPlainData, At(next), "expected a word, a list or a mapping"),
         };
     }
 
@@ -141,12 +141,12 @@ internal sealed class YamlReader
         while (!parser.TryConsume<MappingEnd>(out _))
         {
             if (Value(depth + 1) is not ScalarNode key)
-                throw new RefusedException(place, "the name of a member must be one word");
+                throw new RefusedException(ErrorCode.NotPlainData, place, "the name of a member must be one word");
             var value = Value(depth + 1);
             if (names.Add(key.Value))
                 members.Add((key, value));
             else
-                problems.Add(key.Place, $"'{key.Value}' stands twice in one mapping; keep one of them");
+                problems.Add(ErrorCode.RepeatedWord, key.Place, $"'{key.Value}' stands twice in one mapping; keep one of them");
         }
 
         return new MappingNode(place, members);
@@ -154,8 +154,10 @@ internal sealed class YamlReader
 
     private Place At(ParsingEvent parsed) => Of(file, parsed.Start);
 
-    private sealed class RefusedException(Place place, string message) : Exception(message)
+    private sealed class RefusedException(string code, Place place, string message) : Exception(message)
     {
+        public string Code { get; } = code;
+
         public Place Place { get; } = place;
     }
 }

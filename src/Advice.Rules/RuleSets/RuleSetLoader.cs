@@ -25,25 +25,12 @@ public static class RuleSetLoader
         var problems = new Problems();
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
-            problems.Add(new Place(directory, 1, 1), "there are no rule files in this folder");
-        var nodes = Nodes(files, problems);
+            problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
+        var nodes = ParsedFiles.Of(files, problems);
         var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
         return catalogue is null || !problems.None
             ? throw new RuleSetException(problems.InOrder)
             : new RuleBook(catalogue, Revision(files));
-    }
-
-    // Reading the text takes most of a start, and no file needs another.
-    private static List<MappingNode> Nodes(List<RuleFile> files, Problems problems)
-    {
-        var read = files.AsParallel().AsOrdered().Select(file =>
-        {
-            var own = new Problems();
-            return (Node: YamlReader.Read(file, own), Problems: own);
-        }).ToList();
-        foreach (var file in read)
-            problems.Add(file.Problems);
-        return [.. read.Select(file => file.Node).OfType<MappingNode>()];
     }
 
     private static string Revision(IEnumerable<RuleFile> files)

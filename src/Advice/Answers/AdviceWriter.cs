@@ -21,16 +21,19 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     private readonly UnderstoodWriter _understood = new(catalogue);
     private readonly StepWriter _steps = new(catalogue);
     private readonly CautionWriter _cautions = new(catalogue);
+    private readonly AssumptionWriter _assumptions = new(catalogue);
+    private readonly JudgementWriter _judgements = new(catalogue);
 
     /// <summary>The document.</summary>
     /// <param name="reading">How the request was read.</param>
     /// <param name="advised">What was concluded.</param>
     /// <param name="questions">What to ask next, most useful first.</param>
-    /// <param name="due">How the service items stand.</param>
+    /// <param name="due">The service items to name.</param>
     public AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> due)
     {
         var audience = advised.Case.Workshop.Reader;
-        var driving = DrivingWriter.Write(advised, reading.Judgements);
+        var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
+        var driving = DrivingWriter.Write(advised, [.. judgements, .. axles]);
         return new AdviceDocument
         {
             AsOf = advised.Case.AsOf,
@@ -40,12 +43,14 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
+            LeftOut = advised.LeftOut,
             Suspects = SuspectWriter.Write(advised),
-            Cautions = _cautions.Write(advised),
+            Cautions = _cautions.Write(advised, [.. judgements, .. axles]),
             OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),
             Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
-            Judgements = reading.Judgements,
-            Due = [.. due.Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon).Select(item => DueWriter.Write(item, audience))],
+            Judgements = judgements,
+            AcrossAxles = axles,
+            Due = [.. due.Select(item => DueWriter.Write(item, audience))],
             Appointment = WorkWriter.Appointment(advised, driving.Advice),
             Normal =
             [
@@ -55,4 +60,18 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             Notice = Notice,
         };
     }
+
+    /// <summary>What the findings of a case mean.</summary>
+    public JudgementsAnswer WriteJudgements(CaseReading reading, Advised advised)
+    {
+        var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
+        var withoutSteps = advised with { Steps = [] };
+        return new JudgementsAnswer(
+            advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles,
+            _cautions.Write(withoutSteps, [.. judgements, .. axles]), _assumptions.Write(withoutSteps), Notice);
+    }
+
+    /// <summary>How the service items of a vehicle stand.</summary>
+    public DueAnswer WriteDue(Case @case, IReadOnlyList<DueItem> due) =>
+        new(@case.AsOf, Program, _ruleSet, [.. due.Select(item => DueWriter.Write(item, @case.Workshop.Reader))], Notice);
 }

@@ -3,14 +3,14 @@ using Advice.Knowledge;
 
 namespace Advice.Answers;
 
-/// <summary>Cautions: those that the case calls for, then those of the steps. None is cut but what this vehicle cannot do to anyone.</summary>
+/// <summary>Cautions: those that the case calls for, then those of the steps and judgements. None is cut but what this vehicle cannot do to anyone.</summary>
 internal sealed class CautionWriter(Catalogue catalogue)
 {
     /// <summary>Every caution of the answer, once.</summary>
-    public IReadOnlyList<CautionDocument> Write(Advised advised) =>
+    public IReadOnlyList<CautionDocument> Write(Advised advised, IEnumerable<JudgementDocument> judgements) =>
     [
         .. advised.Cautions.Where(rule => rule.Checks.Count == 0).Select(rule => rule.Caution)
-            .Concat(advised.Steps.SelectMany(step => Of(step.Check, advised))).Distinct().Where(id => Concerns(id, advised))
+            .Concat(advised.Steps.SelectMany(step => Of(step.Check, advised))).Concat(judgements.SelectMany(judgement => judgement.Cautions)).Distinct().Where(id => Concerns(id, advised))
             .Select(id => new CautionDocument(id, catalogue.Cautions[id].Text.For(advised.Case.Workshop.Reader))),
     ];
 

@@ -11,20 +11,11 @@ internal static class DrivingWriter
     {
         var audience = advised.Case.Workshop.Reader;
         var demands = advised.Driving.Select(rule => (rule.Advice, Reason: ReasonWriter.Reason(rule, audience)))
-            .Concat(judgements.Select(judgement => (Demand(judgement.Deficiency), Reason(judgement)))).ToList();
+            .Concat(judgements.Where(judgement => judgement.Latest).Select(judgement => (judgement.Driving ?? DrivingAdvice.Normal, Reason(judgement)))).ToList();
         var strictest = demands.Select(demand => demand.Item1).DefaultIfEmpty(DrivingAdvice.Normal).Max();
         return new DrivingDocument(
             strictest, [.. demands.Where(demand => demand.Item1 == strictest && strictest != DrivingAdvice.Normal).Select(demand => demand.Item2)]);
     }
-
-    /// <summary>The classes of Directive 2014/45/EU (from memory): a dangerous deficiency forbids use on the road, a major one has to
-    /// be mended soon, a minor one does not limit driving.</summary>
-    private static DrivingAdvice Demand(Deficiency? deficiency) => deficiency switch
-    {
-        Deficiency.Dangerous => DrivingAdvice.Stop,
-        Deficiency.Major => DrivingAdvice.Soon,
-        _ => DrivingAdvice.Normal,
-    };
 
     private static ReasonDocument Reason(JudgementDocument judgement) => new(
         judgement.Check, $"What was found there is {judgement.Deficiency.ToString()!.ToLowerInvariant()}: {judgement.Limit}.", judgement.Source);

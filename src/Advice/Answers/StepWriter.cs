@@ -34,11 +34,12 @@ internal sealed class StepWriter(Catalogue catalogue)
             Method = check.Method,
             Limits =
             [
-                .. _limits.For(check, position: null, advised.Case.Vehicle, advised.Case.Jurisdiction)
+                .. _limits.For(check, position: null, advised.Case)
+                    .Concat(_limits.AcrossAxle(check, axle: null, advised.Case))
                     .Select(limit => new LimitDocument(limit.Text.For(audience), limit.Source.ToString())),
             ],
             Results = [.. check.Observations.Select(one => new ResultDocument(one.Id, one.Text, one.Normal))],
-            Reasons = [.. step.Suspects.SelectMany(suspect => Reasons(suspect, advised)).DistinctBy(reason => reason.Rule).Take(MostReasons)],
+            Reasons = Reasons(step, advised),
             Suspects =
             [
                 .. step.Suspects.Take(MostSuspects).Select(suspect => new StepSuspect(
@@ -46,6 +47,13 @@ internal sealed class StepWriter(Catalogue catalogue)
             ],
             Cautions = _cautions.Of(check, advised),
         };
+    }
+
+    private static List<ReasonDocument> Reasons(Step step, Advised advised)
+    {
+        List<ReasonDocument> reasons =
+            [.. step.Suspects.SelectMany(suspect => Reasons(suspect, advised)).DistinctBy(reason => reason.Rule).Take(MostReasons)];
+        return reasons.Count > 0 ? reasons : [BaseRateWriter.Write(step, advised.Case.Workshop.Reader)];
     }
 
     /// <summary>A step looks for several faults, so that each reason has to say for which.</summary>

@@ -30,10 +30,5 @@ internal static class WorkWriter
         _ => null,
     };
 
-    private static IReadOnlyList<Visit> Plan(IEnumerable<Step> steps) => Ranking.OrderOfWork.Plan(
-    [
-        .. steps.Select(step => new WorkItem(
-            step.Check.Id, step.Check.Area.Order, step.Check.Minutes,
-            [.. step.Check.Needs.Select(need => new WorkSetUp(need.Id, need.Order, need.Minutes))])),
-    ]);
+    private static IReadOnlyList<Visit> Plan(IEnumerable<Step> steps) => Ranking.OrderOfWork.Plan([.. steps.Select(step => step.Work)]);
 }

@@ -21,8 +21,11 @@ public sealed record AdviceDocument
     /// <summary>How the request was understood.</summary>
     public required UnderstoodDocument Understood { get; init; }
 
-    /// <summary>What to inspect, best first.</summary>
+    /// <summary>What to inspect, best first; of an inspection in order of work.</summary>
     public required IReadOnlyList<StepDocument> Steps { get; init; }
+
+    /// <summary>Ids of the checks that would also make sense but that were not asked for or for which there is no time.</summary>
+    public required IReadOnlyList<string> LeftOut { get; init; }
 
     /// <summary>Faults that the case raised, most probable first.</summary>
     public required IReadOnlyList<SuspectDocument> Suspects { get; init; }
@@ -38,6 +41,9 @@ public sealed record AdviceDocument
 
     /// <summary>What the findings mean, one entry per finding, in order.</summary>
     public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
+
+    /// <summary>What the difference of left and right means, for each check and axle that was measured on both sides.</summary>
+    public required IReadOnlyList<JudgementDocument> AcrossAxles { get; init; }
 
     /// <summary>What is due by distance and time.</summary>
     public required IReadOnlyList<DueDocument> Due { get; init; }

@@ -7,4 +7,7 @@ namespace Advice.Documents;
 /// <param name="Because">Why it matters, and by how much it is due.</param>
 /// <param name="At">When it is due.</param>
 /// <param name="Source">Source of the interval.</param>
-public sealed record DueDocument(string Item, string Name, DueStatus Status, string Because, DuePoint At, string Source);
+/// <param name="By">By how much.</param>
+/// <param name="Recorded">Whether the last one was reported; else it is counted from new.</param>
+/// <param name="OnlyIf">What must be true of the vehicle to have the item, where that is not known.</param>
+public sealed record DueDocument(string Item, string Name, DueStatus Status, string Because, DuePoint At, string Source, DueAmount By, bool Recorded, string? OnlyIf);

@@ -12,9 +12,9 @@ public enum DueStatus
     /// <summary>Within the last tenth of the interval.</summary>
     Soon,
 
+    /// <summary>Neither its time nor its distance can be told.</summary>
+    Unknown,
+
     /// <summary>Not yet.</summary>
     Later,
-
-    /// <summary>The last one is not known.</summary>
-    Unknown,
 }

@@ -11,4 +11,7 @@ public sealed record ServiceReport
 
     /// <summary>The distance then, km or mi.</summary>
     public Quantity? Odometer { get; init; }
+
+    /// <summary>The maker's interval, which wins over ours.</summary>
+    public SuppliedInterval? Interval { get; init; }
 }

@@ -12,7 +12,10 @@ public static class UnitConversion
         ["mm"] = ("length", LengthUnit.Millimeter),
         ["cm"] = ("length", LengthUnit.Centimeter),
         ["m"] = ("length", LengthUnit.Meter),
+        ["um"] = ("length", LengthUnit.Micrometer),
         ["in"] = ("length", LengthUnit.Inch),
+        ["thou"] = ("length", LengthUnit.Mil),
+        ["ft"] = ("length", LengthUnit.Foot),
         ["km"] = ("distance", LengthUnit.Kilometer),
         ["mi"] = ("distance", LengthUnit.Mile),
         ["V"] = ("voltage", ElectricPotentialUnit.Volt),
@@ -22,8 +25,25 @@ public static class UnitConversion
         ["kPa"] = ("pressure", PressureUnit.Kilopascal),
         ["bar"] = ("pressure", PressureUnit.Bar),
         ["psi"] = ("pressure", PressureUnit.PoundForcePerSquareInch),
+        ["MPa"] = ("pressure", PressureUnit.Megapascal),
+        ["hPa"] = ("pressure", PressureUnit.Hectopascal),
+        ["inHg"] = ("pressure", PressureUnit.InchOfMercury),
         ["degC"] = ("temperature", TemperatureUnit.DegreeCelsius),
+        ["°C"] = ("temperature", TemperatureUnit.DegreeCelsius),
         ["degF"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
+        ["°F"] = ("temperature", TemperatureUnit.DegreeFahrenheit),
+        ["N"] = ("force", ForceUnit.Newton),
+        ["kN"] = ("force", ForceUnit.Kilonewton),
+        ["lbf"] = ("force", ForceUnit.PoundForce),
+        ["Nm"] = ("torque", TorqueUnit.NewtonMeter),
+        ["N·m"] = ("torque", TorqueUnit.NewtonMeter),
+        ["lbf·ft"] = ("torque", TorqueUnit.PoundForceFoot),
+        ["lbf·in"] = ("torque", TorqueUnit.PoundForceInch),
+        ["ohm"] = ("resistance", ElectricResistanceUnit.Ohm),
+        ["Ω"] = ("resistance", ElectricResistanceUnit.Ohm),
+        ["kohm"] = ("resistance", ElectricResistanceUnit.Kiloohm),
+        ["deg"] = ("angle", AngleUnit.Degree),
+        ["°"] = ("angle", AngleUnit.Degree),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
     };
@@ -31,11 +51,11 @@ public static class UnitConversion
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
-    /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
+    /// <summary>Every unit that a check may be measured in; what is counted or turns has no other unit here.</summary>
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
-    public static bool IsPossible(string from, string to) => Convert(1, from, to) is not null;
+    public static bool IsPossible(string from, string to) => from == to || (Quantity(from) is { } quantity && quantity == Quantity(to));
 
     /// <summary>Every unit that a value measured in that unit may be given in, ordered.</summary>
     public static IReadOnlyList<string> Accepted(string unit) =>
@@ -58,4 +78,6 @@ public static class UnitConversion
             return null;
         return Math.Abs(value) > Largest ? double.CopySign(double.PositiveInfinity, value) : UnitConverter.Convert(value, source.Unit, target.Unit);
     }
+
+    private static string? Quantity(string unit) => Units.GetValueOrDefault(unit == "32nds" ? "in" : unit).Quantity;
 }

@@ -11,7 +11,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 {
     private const int UsualSteps = 8;
 
-    private readonly FindingJudge _judge = new(catalogue, new LimitChoice(catalogue));
+    private readonly FindingsReader _findings = new(catalogue);
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
@@ -19,25 +19,24 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     public CaseReading Read(AdviceRequest request, DateOnly today)
     {
         var asOf = request.AsOf ?? today;
-        var vehicle = VehicleReader.Read(request.Vehicle, asOf);
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var judged = request.Findings.Select(finding => _judge.Judge(finding, vehicle, request.Jurisdiction)).ToList();
         var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
         var @case = new Case
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
-            Vehicle = vehicle,
+            Vehicle = VehicleReader.Read(request.Vehicle, asOf),
             Reports = Merged([.. given, .. reading.Reports]),
             Codes = [.. codes[true]],
-            Outcomes = [.. judged.Select(one => one.Outcome).OfType<Outcome>()],
             Services = request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        return new CaseReading(@case, [.. judged.Select(one => one.Document)], [.. codes[false]], reading.NotUnderstood);
+        var found = _findings.Read(request.Findings, @case);
+        return new CaseReading(
+            @case with { Outcomes = found.Outcomes, Done = found.Done }, found.Judgements, found.AcrossAxles, [.. codes[false]], reading.NotUnderstood);
     }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
@@ -51,9 +50,13 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     private static ServiceDone Last(IEnumerable<ServiceReport> reports)
     {
-        var done = reports.Select(report => new ServiceDone(report.On, UnitConversion.Convert(report.Odometer, "km")));
-        return done.OrderByDescending(one => one.On).ThenByDescending(one => one.OdometerKm).First();
+        var done = reports.Select(report => new ServiceDone(report.On, UnitConversion.Convert(report.Odometer, "km"), Given(report.Interval)))
+            .OrderByDescending(one => one.On).ThenByDescending(one => one.OdometerKm).ToList();
+        return done[0] with { MakersInterval = done.Select(one => one.MakersInterval).FirstOrDefault(interval => interval is not null) };
     }
+
+    private static Interval? Given(SuppliedInterval? interval) =>
+        interval is null ? null : Interval.Given(UnitConversion.Convert(interval.Distance, "km"), interval.Years);
 
     private static Workshop Place(WorkshopDescription? described)
     {

@@ -8,8 +8,6 @@ namespace Advice.Intake;
 /// <summary>Turns a described vehicle into the facts that rules ask for.</summary>
 public static class VehicleReader
 {
-    private const double DaysPerYear = 365.2425;
-
     /// <summary>The facts; what the description leaves out is unknown. Age counts from the start of the model year.</summary>
     public static Vehicle Read(VehicleDescription vehicle, DateOnly asOf)
     {
@@ -41,7 +39,7 @@ public static class VehicleReader
         Truth("startStop", vehicle.Equipment?.StartStop);
         Number(Vehicle.OdometerKm, UnitConversion.Convert(vehicle.Odometer, "km"));
         if (vehicle.ModelYear is { } year)
-            Number(Vehicle.AgeYears, Math.Max(0, (asOf.DayNumber - new DateOnly(year, 1, 1).DayNumber) / DaysPerYear));
+            Number(Vehicle.AgeYears, Math.Max(0, MeanYear.Between(new DateOnly(year, 1, 1), asOf)));
         return new Vehicle(words, numbers);
 
         void Word(string fact, string? word)

@@ -2,7 +2,6 @@ using System.Globalization;
 using Advice.Documents;
 using Advice.Findings;
 using Advice.Knowledge;
-using Advice.Vehicles;
 
 namespace Advice.Judging;
 
@@ -10,22 +9,18 @@ namespace Advice.Judging;
 public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 {
     /// <summary>Judges a finding whose ids, units and values were checked.</summary>
-    public Judged Judge(FindingReport finding, Vehicle vehicle, string? jurisdiction)
+    public Judged Judge(FindingReport finding, Case @case)
     {
         var check = catalogue.Checks[finding.Check];
         return finding.Observation is { } observation
             ? Observed(check, finding, observation)
-            : Measured(check, finding, finding.Value!.Value, vehicle, jurisdiction);
+            : Measured(check, finding, finding.Value!.Value, @case);
     }
 
     private Judged Observed(Check check, FindingReport finding, string value)
     {
         var observation = check.Observations.First(one => one.Id == value);
-        var shown = check.Detects.Where(detects => detects.Value is null || detects.Value == value)
-            .OrderByDescending(detects => detects.Surely).ThenBy(detects => detects.Fault, StringComparer.Ordinal).ToList();
-        var deficiency = observation.Normal ? Deficiency.None
-            : shown.Count == 0 ? Deficiency.Minor
-            : catalogue.Faults[shown[0].Fault].Deficiency;
+        var deficiency = observation.Normal ? Deficiency.None : observation.Deficiency ?? Shown(check, value);
         var judgement = new JudgementDocument
         {
             Check = check.Id,
@@ -38,29 +33,26 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
         return new Judged(judgement, new Outcome(check.Id, finding.Position, observation.Normal ? null : value, deficiency));
     }
 
-    private Judged Measured(Check check, FindingReport finding, double value, Vehicle vehicle, string? jurisdiction)
+    /// <summary>The class of the fault that shows most surely in this value.</summary>
+    private Deficiency Shown(Check check, string value)
     {
-        var verdicts = limits.For(check, finding, vehicle, jurisdiction)
-            .Select(limit => LimitVerdict.Of(limit, value, finding.Unit!)).ToList();
-        if (verdicts.Count == 0)
+        var shown = check.Detects.Where(detects => detects.Value is null || detects.Value == value)
+            .OrderByDescending(detects => detects.Surely).ThenBy(detects => detects.Fault, StringComparer.Ordinal).FirstOrDefault();
+        return shown is null ? Deficiency.Minor : catalogue.Faults[shown.Fault].Deficiency;
+    }
+
+    private Judged Measured(Check check, FindingReport finding, double value, Case @case)
+    {
+        var unit = finding.Unit!;
+        var ours = Verdicts.Of(limits.For(check, finding.Position, @case).Select(limit => LimitVerdict.Of(limit, value, unit)));
+        var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
+        if (verdicts is null)
             return new Judged(NotJudged(check, finding), null);
 
-        // A worse class decides; among equals the limit that is closest to being passed, relative to its size.
-        var decisive = verdicts.OrderByDescending(verdict => verdict.Deficiency).ThenBy(verdict => verdict.RelativeMargin)
-            .ThenBy(verdict => verdict.Limit.Id, StringComparer.Ordinal).First();
-        var judgement = new JudgementDocument
-        {
-            Check = check.Id,
-            Position = finding.Position,
-            Judged = true,
-            Deficiency = decisive.Deficiency,
-            Limit = decisive.Limit.Text.Trade,
-            Margin = Math.Round(decisive.Margin, 4),
-            Unit = decisive.Limit.Unit,
-            Source = decisive.Limit.Source.ToString(),
-        };
-        var beyond = decisive.Deficiency >= Deficiency.Minor;
-        return new Judged(judgement, new Outcome(check.Id, finding.Position, beyond ? Sign.BeyondLimit : null, decisive.Deficiency));
+        var deficiency = verdicts.Decisive.Deficiency;
+        return new Judged(
+            VerdictWriter.Write(check.Id, finding.Position, verdicts, @case),
+            new Outcome(check.Id, finding.Position, deficiency >= Deficiency.Minor ? Sign.BeyondLimit : null, deficiency));
     }
 
     private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()

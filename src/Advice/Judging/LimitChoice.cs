@@ -7,16 +7,38 @@ namespace Advice.Judging;
 /// <summary>Which limits apply to a finding on this vehicle under this law.</summary>
 public sealed class LimitChoice(Catalogue catalogue)
 {
-    /// <summary>The limits that apply. A limit that the caller supplies wins over all of ours.</summary>
-    public IReadOnlyList<Limit> For(Check check, FindingReport finding, Vehicle vehicle, string? jurisdiction) =>
-        finding.Limit is { } supplied ? [Supplied(check, supplied)] : For(check, finding.Position, vehicle, jurisdiction);
+    /// <summary>Our limits on a value at a position; without a jurisdiction those of all.</summary>
+    public IReadOnlyList<Limit> For(Check check, string? position, Case @case) =>
+        [.. Applying(check, position, @case).Where(limit => limit.AcrossAxle is null)];
 
-    /// <summary>Our limits that apply at a position; without a jurisdiction those of all.</summary>
-    public IReadOnlyList<Limit> For(Check check, string? position, Vehicle vehicle, string? jurisdiction) =>
-        [.. catalogue.LimitsByCheck[check.Id].Where(limit =>
-            Governs(limit.Jurisdiction, jurisdiction)
-            && limit.When.IsLikely(vehicle)
-            && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))];
+    /// <summary>Our limits on how far left and right may differ on an axle.</summary>
+    public IReadOnlyList<Limit> AcrossAxle(Check check, string? axle, Case @case) =>
+        [.. Applying(check, axle, @case).Where(limit => limit.AcrossAxle is not null)];
+
+    /// <summary>The limit that the caller supplies. Passing it is as bad as passing ours, but at most major: it may stand well above the
+    /// point at which the part becomes dangerous.</summary>
+    public Limit Supplied(Check check, SuppliedLimit supplied)
+    {
+        var worst = check.Measure!.GivenLimit
+            ?? catalogue.LimitsByCheck[check.Id].Where(limit => limit.AcrossAxle is null).Select(limit => limit.Deficiency).DefaultIfEmpty(Deficiency.Major).Max();
+        var source = new Source(Grade.Primary, supplied.Source ?? "given with the request", null, null);
+        var bounds = FormattableString.Invariant(
+            $"{(supplied.Minimum is { } low ? $"at least {low} {supplied.Unit}" : null)}{(supplied is { Minimum: not null, Maximum: not null } ? " and " : null)}{(supplied.Maximum is { } high ? $"at most {high} {supplied.Unit}" : null)}");
+        return new Limit("supplied", check.Id, supplied.Minimum, supplied.Maximum, supplied.Unit, null, VehicleCondition.Always, null,
+            worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
+    }
+
+    private IEnumerable<Limit> Applying(Check check, string? position, Case @case) =>
+        catalogue.LimitsByCheck[check.Id]
+            .Where(limit => Governs(limit.Jurisdiction, @case.Jurisdiction)
+                && limit.When.IsLikely(@case.Vehicle)
+                && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
+            .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>();
+
+    private static Limit? OnVehicle(Limit limit, Vehicle vehicle) =>
+        limit.Times is null ? limit
+        : vehicle.Number(limit.Times) is { } times ? limit with { Minimum = limit.Minimum * times, Maximum = limit.Maximum * times, Times = null }
+        : null;
 
     private bool Governs(string? limit, string? jurisdiction)
     {
@@ -29,15 +51,5 @@ public sealed class LimitChoice(Catalogue catalogue)
         }
 
         return false;
-    }
-
-    private Limit Supplied(Check check, SuppliedLimit supplied)
-    {
-        var worst = catalogue.LimitsByCheck[check.Id].Select(limit => limit.Deficiency).DefaultIfEmpty(Deficiency.Major).Max();
-        var source = new Source(Grade.Primary, supplied.Source ?? "given with the request", null, null);
-        var bounds = FormattableString.Invariant(
-            $"{(supplied.Minimum is { } low ? $"at least {low} {supplied.Unit}" : null)}{(supplied is { Minimum: not null, Maximum: not null } ? " and " : null)}{(supplied.Maximum is { } high ? $"at most {high} {supplied.Unit}" : null)}");
-        return new Limit("supplied", check.Id, supplied.Minimum, supplied.Maximum, supplied.Unit, null, VehicleCondition.Always, null,
-            worst < Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
     }
 }

@@ -12,6 +12,10 @@ namespace Advice.Knowledge;
 /// <param name="Deficiency">Class when it is passed.</param>
 /// <param name="Text">The limit in words.</param>
 /// <param name="Source">Where it comes from.</param>
+/// <param name="AcrossAxle">Where it limits not the value but how far left and right on one axle differ: how they are compared.</param>
+/// <param name="Times">A number of the vehicle by which both bounds are multiplied; where it is not known the limit does not apply.</param>
+/// <param name="Means">The outcome of another check that passing it amounts to.</param>
 public sealed record Limit(
     string Id, string Check, double? Minimum, double? Maximum, string Unit, string? Jurisdiction, VehicleCondition When,
-    string? Position, Deficiency Deficiency, Text Text, Source Source);
+    string? Position, Deficiency Deficiency, Text Text, Source Source,
+    AxleComparison? AcrossAxle = null, string? Times = null, Sign? Means = null);

@@ -1,4 +1,11 @@
 namespace Advice.Knowledge;
 
 /// <summary>Work that is due by distance and time.</summary>
-public sealed record ServiceItem(string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals);
+/// <param name="Id">Its id.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="System">Id of the system.</param>
+/// <param name="Because">Why it matters.</param>
+/// <param name="Intervals">How often.</param>
+/// <param name="NeverLate">Vehicles on which it is overdue as soon as it is due, and without a record counts from new; null = none.</param>
+public sealed record ServiceItem(
+    string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals, VehicleCondition? NeverLate = null);

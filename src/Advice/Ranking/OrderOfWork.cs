@@ -7,7 +7,7 @@ namespace Advice.Ranking;
 public static class OrderOfWork
 {
     /// <summary>
-    /// Visits in order. The stage of a check is the highest order among its set-ups; stages come first, then areas,
+    /// Visits in order. The stage of a check is the highest order among its set-ups, 0 without any; stages come first, then areas,
     /// then the given order. Stages never fall, so that no set-up has to be arranged a second time.
     /// </summary>
     public static IReadOnlyList<Visit> Plan(IReadOnlyList<WorkItem> items)
@@ -25,7 +25,7 @@ public static class OrderOfWork
     }
 
     private static int Stage(WorkItem item) =>
-        item.SetUps.Select(setUp => setUp.Order).DefaultIfEmpty(int.MinValue).Max();
+        item.SetUps.Select(setUp => setUp.Order).DefaultIfEmpty(0).Max();
 
     private static Visit ToVisit(int areaOrder, IReadOnlyList<WorkItem> items, HashSet<string> arranged)
     {

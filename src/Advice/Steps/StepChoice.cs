@@ -7,9 +7,6 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
-    private const double UrgentProbability = 0.05;
-    private const double UrgentRaise = 3;
-
     private readonly Finders _finders = new(catalogue);
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
@@ -21,10 +18,10 @@ public sealed class StepChoice(Catalogue catalogue)
         var raised = suspicion.Raised;
         var weights = raised.Select(suspect => suspect.Weight).ToList();
         var options = Options(@case, raised, mayDrive);
-        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => IsUrgent(raised[i]))]);
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => raised[i].IsUrgent)]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
-        return new ChosenSteps(steps, affordable.Count - steps.Count);
+        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Except(steps.Select(step => step.Check.Id))]);
     }
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
@@ -55,9 +52,7 @@ public sealed class StepChoice(Catalogue catalogue)
     /// <summary>The checks still to be done that can find something, by id.</summary>
     private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, bool mayDrive)
     {
-        var done = @case.Outcomes.Select(outcome => outcome.Check).ToHashSet();
-        bool IsOpen(Check check) => !done.Contains(check.Id) && !(check.ReadsCodes && @case.Codes.Count > 0)
-            && (mayDrive || !check.Needs.Any(need => need.Drives));
+        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
         var found = new List<Detection>?[_finders.Checks.Count];
         var shares = new double?[_finders.Needs.Count];
         foreach (var (cause, suspect) in raised.Index())
@@ -76,8 +71,4 @@ public sealed class StepChoice(Catalogue catalogue)
                 .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!)),
         ];
     }
-
-    private static bool IsUrgent(Suspect suspect) =>
-        suspect.Instance.Fault.Deficiency == Deficiency.Dangerous && suspect.Probability >= UrgentProbability
-        && suspect.Probability >= UrgentRaise * suspect.Instance.Prior;
 }

@@ -1,7 +1,9 @@
 using Advice.Evidence;
 using Advice.Rules.RuleSets;
+using AdviceService.Http.Batch;
 using AdviceService.Http.OpenApi;
 using AdviceService.Http.Problems;
+using AdviceService.Mcp;
 using Serilog;
 
 namespace AdviceService.Http;
@@ -16,6 +18,8 @@ internal static class AdviceApp
     /// <param name="args">Options of the host, such as --urls.</param>
     public static WebApplication Build(RuleBook rules, string[] args)
     {
+        // Without it a compressed body that breaks off passes for one that ends.
+        AppContext.SetSwitch("System.IO.Compression.UseStrictValidation", true);
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         if (string.IsNullOrEmpty(builder.Configuration["urls"]))
             builder.WebHost.UseUrls(Loopback);
@@ -27,13 +31,18 @@ internal static class AdviceApp
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddRequestDecompression();
+        builder.Services.AddResponseCompression(options => options.MimeTypes = ["application/json", "application/problem+json", "application/x-ndjson"]);
         builder.Services.AddSingleton<IRuleBook>(rules);
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();
+        builder.Services.AddAdviceTools();
 
         var app = builder.Build();
+        app.UseResponseCompression();
         app.UseMiddleware<ProblemMiddleware>();
+        app.UseRequestDecompression();
         app.UseSerilogRequestLogging(Logging.ConfigureRequests);
         app.Use((http, next) =>
         {
@@ -44,10 +53,13 @@ internal static class AdviceApp
             });
             return next(http);
         });
+        app.UseLoopbackGuard();
         app.UseAdviceDocumentation();
         AdviceRoutes.Map(app);
+        BatchRoute.Map(app);
         CatalogueRoutes.Map(app);
         HealthRoutes.Map(app);
+        app.UseAdviceTools();
         HomePage.Map(app);
         app.Lifetime.ApplicationStarted.Register(() => Greeting.Print(app.Urls));
         return app;

@@ -12,6 +12,9 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
+    private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
+
+    private readonly Lazy<CatalogueSearch> _search = new(() => new(new Entries(rules.Catalogue, rules.Revision)));
 
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
@@ -19,23 +22,46 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;
 
-    /// <summary>Answers a request.</summary>
-    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today));
-
-    /// <summary>Answers a line of a batch.</summary>
-    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json)
+    /// <summary>Finds entries of the catalogue by words.</summary>
+    public ReadResult<CatalogueSearchResult> Search(ReadOnlyMemory<byte> utf8Json)
     {
-        var line = _reader.ReadLine(utf8Json, _advice.Today);
-        return (line.Id, Answer(line.Request));
+        var query = RequestReader.ReadSearch(utf8Json);
+        return new(query.Value is { } asked ? _search.Value.Find(asked) : null, query.Errors, query.Status);
     }
+
+    /// <summary>Answers a request.</summary>
+    public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);
+
+    /// <summary>Answers a request for an inspection.</summary>
+    public ReadResult<AdviceDocument> Inspect(ReadOnlyMemory<byte> utf8Json) => Answer(_inspections.Read(utf8Json, _advice.Today), _advice.Inspect);
+
+    /// <summary>Judges the findings of a request.</summary>
+    public ReadResult<JudgementsAnswer> Judge(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.Judge);
+
+    /// <summary>Says how the service items stand.</summary>
+    public ReadResult<DueAnswer> Reckon(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.Reckon);
+
+    /// <summary>Answers a line of a batch in full.</summary>
+    public (JsonElement? Id, ReadResult<AdviceDocument> Answer) AnswerLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.To);
+
+    /// <summary>Answers a line of a batch in the few figures by which a fleet is sorted.</summary>
+    public (JsonElement? Id, ReadResult<TriageDocument> Answer) TriageLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.Triage);
 
     /// <summary>Answers a why-not question.</summary>
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
-        return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
+        return Answer(question, _advice.WhyNot);
     }
 
-    private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>
-        new(request.Value is { } asked ? _advice.To(asked) : null, request.Errors, request.Status);
+    private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
+        where T : class
+    {
+        var line = _reader.ReadLine(utf8Json, _advice.Today);
+        return (line.Id, Answer(line.Request, answer));
+    }
+
+    private static ReadResult<T> Answer<TAsked, T>(ReadResult<TAsked> request, Func<TAsked, T> answer)
+        where TAsked : class
+        where T : class => new(request.Value is { } asked ? answer(asked) : null, request.Errors, request.Status);
 }

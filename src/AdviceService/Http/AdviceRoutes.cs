@@ -1,13 +1,13 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
-using AdviceService.Http.Batch;
+using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;
 using AdviceService.Requests;
 
 namespace AdviceService.Http;
 
-/// <summary>Advice on one vehicle and on many.</summary>
+/// <summary>Advice on one vehicle.</summary>
 internal static class AdviceRoutes
 {
     public static void Map(IEndpointRouteBuilder routes)
@@ -17,17 +17,30 @@ internal static class AdviceRoutes
             .WithDescription("What to inspect first, how, with which cautions and for which reason; whether it may be driven; what to ask next.")
             .Accepts<AdviceRequest>("application/json").Produces<AdviceDocument>();
 
+        Describe(routes.MapPost("/v1/inspection", InspectAsync))
+            .WithName("inspect").WithSummary("The whole inspection of one vehicle")
+            .WithDescription("Every check that applies to this vehicle, in order of work; within the minutes given those that find the most harm, the rest named in leftOut.")
+            .Accepts<InspectionRequest>("application/json").Produces<AdviceDocument>();
+
+        Describe(routes.MapPost("/v1/judgements", JudgeAsync))
+            .WithName("judge").WithSummary("What findings mean")
+            .WithDescription("One judgement for each finding, in order: its class, the limit that decides, the margin and what to do.")
+            .Accepts<AdviceRequest>("application/json").Produces<JudgementsAnswer>();
+
+        Describe(routes.MapPost("/v1/due", ReckonAsync))
+            .WithName("reckonDue").WithSummary("What is due")
+            .WithDescription("Every service item that this vehicle has: overdue, due, soon, later or unknown, by how much and why.")
+            .Accepts<AdviceRequest>("application/json").Produces<DueAnswer>();
+
         Describe(routes.MapPost("/v1/why-not", WhyNotAsync))
             .WithName("whyNot").WithSummary("Why a fault or check did not come up")
             .WithDescription("A request for advice that also names a fault or a check: which conditions held, failed or are unknown, the smallest change that would bring it to the front, and what to look at next.")
             .Accepts<WhyNotQuestion>("application/json").Produces<WhyNotDocument>();
 
-        routes.MapPost("/v1/advice/batch", BatchAnswer.AnswerAsync)
-            .WithName("adviseBatch").WithTags("advice").WithSummary("Advice on many vehicles")
-            .WithDescription("Each line is a request for advice that may have an id. One answer or one problem per line, in order; the last line counts them.")
-            .Accepts<AdviceRequest>(BatchAnswer.MediaType)
-            .Produces<AnswerLine>(200, BatchAnswer.MediaType)
-            .Produces<ProblemDocument>(415, ProblemResult.MediaType);
+        Describe(routes.MapPost("/v1/catalogue/search", SearchAsync)).WithTags("knowledge")
+            .WithName("searchCatalogue").WithSummary("Entries of the catalogue by words")
+            .WithDescription("Finds the ids of systems, symptoms, faults, checks and cautions, best first.")
+            .Accepts<CatalogueQuery>("application/json").Produces<CatalogueSearchResult>();
     }
 
     private static RouteHandlerBuilder Describe(RouteHandlerBuilder route) => route.WithTags("advice")
@@ -39,8 +52,20 @@ internal static class AdviceRoutes
     private static async Task<IResult> AdviseAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.Answer(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
 
+    private static async Task<IResult> InspectAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Inspect(await RequestBytes.ReadAsync(request)), Written.As.AdviceDocument);
+
+    private static async Task<IResult> JudgeAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Judge(await RequestBytes.ReadAsync(request)), Written.As.JudgementsAnswer);
+
+    private static async Task<IResult> ReckonAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Reckon(await RequestBytes.ReadAsync(request)), Written.As.DueAnswer);
+
     private static async Task<IResult> WhyNotAsync(HttpRequest request, AdviceDesk desk) =>
         Result(desk.WhyNot(await RequestBytes.ReadAsync(request)), Written.As.WhyNotDocument);
+
+    private static async Task<IResult> SearchAsync(HttpRequest request, AdviceDesk desk) =>
+        Result(desk.Search(await RequestBytes.ReadAsync(request)), Written.As.CatalogueSearchResult);
 
     private static IResult Result<T>(ReadResult<T> answer, JsonTypeInfo<T> type)
         where T : class => answer.Value is { } document

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.IO.Pipelines;
 
 namespace AdviceService.Http;
 
@@ -12,16 +13,28 @@ internal static class RequestBytes
     public const int MostDropped = 16 * Most;
 
     /// <summary>The body.</summary>
-    /// <exception cref="BadHttpRequestException">It is not JSON by its media type, or larger than <see cref="Most"/>.</exception>
+    /// <exception cref="BadHttpRequestException">It is not JSON by its media type, larger than <see cref="Most"/>, or wrongly compressed.</exception>
     public static async Task<ReadOnlyMemory<byte>> ReadAsync(HttpRequest request)
     {
         if (!IsOf(request, "application/json"))
             throw new BadHttpRequestException("media type", StatusCodes.Status415UnsupportedMediaType);
+        try
+        {
+            return await ReadAsync(request.BodyReader, request.HttpContext.RequestAborted);
+        }
+        catch (InvalidDataException broken)
+        {
+            throw new BadHttpRequestException("compression", StatusCodes.Status400BadRequest, broken);
+        }
+    }
+
+    private static async Task<ReadOnlyMemory<byte>> ReadAsync(PipeReader reader, CancellationToken cancel)
+    {
         using var body = new MemoryStream();
-        var (reader, length) = (request.BodyReader, 0L);
+        var length = 0L;
         while (true)
         {
-            var read = await reader.ReadAsync(request.HttpContext.RequestAborted);
+            var read = await reader.ReadAsync(cancel);
             length += read.Buffer.Length;
             if (length <= Most)
                 body.Write(read.Buffer.ToArray());

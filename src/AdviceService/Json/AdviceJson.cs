@@ -3,8 +3,10 @@ using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
+using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
+using AdviceService.Fleet.Scoring;
 using AdviceService.Http;
-using AdviceService.Http.Batch;
 using AdviceService.Http.Problems;
 
 namespace AdviceService.Json;
@@ -18,12 +20,19 @@ namespace AdviceService.Json;
     ])]
 [JsonSerializable(typeof(AdviceRequest))]
 [JsonSerializable(typeof(AdviceDocument))]
+[JsonSerializable(typeof(InspectionRequest))]
+[JsonSerializable(typeof(JudgementsAnswer))]
+[JsonSerializable(typeof(DueAnswer))]
 [JsonSerializable(typeof(WhyNotQuestion))]
 [JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]
+[JsonSerializable(typeof(TriageLine))]
 [JsonSerializable(typeof(ProblemLine))]
 [JsonSerializable(typeof(EndLine))]
+[JsonSerializable(typeof(ScoreJob))]
+[JsonSerializable(typeof(QueueJob))]
+[JsonSerializable(typeof(Chunk))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<FaultEntry>))]
@@ -31,4 +40,6 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(IReadOnlyList<CautionEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<RuleEntry>))]
 [JsonSerializable(typeof(RuleSetDocument))]
+[JsonSerializable(typeof(CatalogueQuery))]
+[JsonSerializable(typeof(CatalogueSearchResult))]
 internal sealed partial class AdviceJson : JsonSerializerContext;

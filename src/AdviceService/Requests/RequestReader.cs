@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Advice.Documents;
 using Advice.Knowledge;
+using AdviceService.Catalogues;
 
 namespace AdviceService.Requests;
 
@@ -47,6 +48,10 @@ public sealed class RequestReader(Catalogue catalogue)
     /// <param name="today">The day that counts where the request names none.</param>
     public ReadResult<WhyNotRequest> ReadWhyNot(ReadOnlyMemory<byte> utf8Json, DateOnly today) =>
         RequestBody.Read(utf8Json, new WhyNotPart(catalogue, Part(today)).Read);
+
+    /// <summary>Reads what is looked for in the catalogue.</summary>
+    /// <param name="utf8Json">The body.</param>
+    public static ReadResult<CatalogueQuery> ReadSearch(ReadOnlyMemory<byte> utf8Json) => RequestBody.Read(utf8Json, CatalogueQueryPart.Read);
 
     private AdviceRequest ReadLine(ObjectReader line, DateOnly today, out JsonElement? id)
     {

@@ -14,5 +14,6 @@ internal sealed class ServicePart(Catalogue catalogue, DateOnly asOf)
         Item = service.Required("item")?.Entry(catalogue.Services, "service item")?.Id ?? "",
         On = service.Take("on")?.Date(AdvicePart.Earliest, asOf),
         Odometer = service.Take("odometer")?.Object(QuantityPart.Odometer.Read),
+        Interval = service.Take("interval")?.Object(IntervalPart.Read),
     };
 }

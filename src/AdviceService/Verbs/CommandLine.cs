@@ -21,7 +21,7 @@ internal static class CommandLine
         };
         var root = new RootCommand("Vehicle-maintenance advice")
         {
-            rules, ServeVerb.Command(rules), AdviseVerb.Command(rules), RulesVerb.Command(rules),
+            rules, ServeVerb.Command(rules), AdviseVerb.Command(rules), ScoreVerb.Command(rules), WorkVerb.Command(rules), SubmitVerb.Command(), CollectVerb.Command(rules), RulesVerb.Command(rules),
         };
         root.TreatUnmatchedTokensAsErrors = false;
         root.SetAction((parsed, _) => ServeVerb.RunAsync(parsed, rules));

@@ -22,7 +22,7 @@ internal static class RuleFolder
         {
             foreach (var error in broken.Errors)
                 Console.Error.WriteLine(error);
-            Console.Error.WriteLine($"{broken.Errors.Count} errors in the rule files; nothing was started.");
+            Console.Error.WriteLine($"{broken.Errors.Count} errors in the rule files; docs/errors has a page for each kind. Nothing was started.");
             return null;
         }
     }

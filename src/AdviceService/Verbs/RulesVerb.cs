@@ -15,7 +15,7 @@ internal static class RulesVerb
         return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
-            GraphVerb.Command(rules), DiffVerb.Command(),
+            GraphVerb.Command(rules), DiffVerb.Command(), InspectionShareVerb.Command(rules),
         };
     }
 
@@ -24,11 +24,12 @@ internal static class RulesVerb
         if (RuleFolder.Review(folder) is not { } reviewed)
             return 1;
         foreach (var warning in reviewed.Warnings)
-            Console.WriteLine($"{warning} [warning]");
-        var catalogue = reviewed.Book.Catalogue;
+            Console.WriteLine(warning);
+        var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(folder, reviewed.Book));
+        var errors = cases.Errors.Count == 0 ? "no error" : $"{cases.Errors.Count} errors in case files";
         Console.WriteLine(
-            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions: no error, {reviewed.Warnings.Count} warnings.");
-        return 0;
+            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions, {cases.Cases.Count} cases: {errors}, {reviewed.Warnings.Count} warnings.");
+        return cases.Errors.Count == 0 ? 0 : 1;
     }
 
     private static int Test(string folder)

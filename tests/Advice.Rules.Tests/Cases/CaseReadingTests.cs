@@ -3,18 +3,18 @@ namespace Advice.Rules.Tests.Cases;
 public class CaseReadingTests
 {
     [Theory]
-    [InlineData("first: brake-pad-thicknes", "(4,12): unknown check 'brake-pad-thicknes'; did you mean 'brake-pad-thickness'?")]
-    [InlineData("suspect: [brake-pads-worm]", "(4,15): unknown fault 'brake-pads-worm'; did you mean 'brake-pads-worn'?")]
-    [InlineData("never: [brake-pad-thickness, nonsense-of-sorts]", "(4,34): unknown check or fault 'nonsense-of-sorts'")]
-    [InlineData("cautions: [brake-dusts]", "(4,16): unknown caution 'brake-dusts'; did you mean 'brake-dust'?")]
-    [InlineData("normal: [tailpipe-water-colt]", "(4,14): unknown 'normal' rule 'tailpipe-water-colt'; did you mean 'tailpipe-water-cold'?")]
-    [InlineData("driving: sooon", "(4,14): 'sooon' is no value of 'driving'; it is one of normal, soon, workshopOnly, stop; did you mean 'soon'?")]
-    [InlineData("driving: [normal, soon, workshopOnly, stop]", "(4,14): this names every value of 'driving', so it asks for nothing; leave it out")]
-    [InlineData("among: {0: [brake-pad-thickness]}", "(4,13): '0' is no count of steps from 1 to 50")]
-    [InlineData("among: {1: [brake-pad-thickness, brake-disc-thickness]}", "(4,13): 2 checks cannot all be among the first 1")]
-    [InlineData("among: [brake-pad-thickness]", "(4,12): 'among' must be a mapping such as {3: [check, check]}, not a list")]
-    [InlineData("frist: brake-pad-thickness", "(4,5): unknown member 'frist' of a case; it may have", "(2,9): the case 'squeal' asserts nothing; add one of")]
-    [InlineData("# only a comment", "(2,9): the case 'squeal' asserts nothing; add one of first, among, never, cautions, noCautions, suspect, driving, normal")]
+    [InlineData("first: brake-pad-thicknes", "(4,12): error unknown-id: unknown check 'brake-pad-thicknes'; did you mean 'brake-pad-thickness'?")]
+    [InlineData("suspect: [brake-pads-worm]", "(4,15): error unknown-id: unknown fault 'brake-pads-worm'; did you mean 'brake-pads-worn'?")]
+    [InlineData("never: [brake-pad-thickness, nonsense-of-sorts]", "(4,34): error unknown-id: unknown check or fault 'nonsense-of-sorts'")]
+    [InlineData("cautions: [brake-dusts]", "(4,16): error unknown-id: unknown caution 'brake-dusts'; did you mean 'brake-dust'?")]
+    [InlineData("normal: [tailpipe-water-colt]", "(4,14): error unknown-id: unknown 'normal' rule 'tailpipe-water-colt'; did you mean 'tailpipe-water-cold'?")]
+    [InlineData("driving: sooon", "(4,14): error unknown-word: 'sooon' is no value of 'driving'; it is one of normal, soon, workshopOnly, stop; did you mean 'soon'?")]
+    [InlineData("driving: [normal, soon, workshopOnly, stop]", "(4,14): error asks-nothing: this names every value of 'driving', so it asks for nothing; leave it out")]
+    [InlineData("among: {0: [brake-pad-thickness]}", "(4,13): error out-of-range: '0' is no count of steps from 1 to 50")]
+    [InlineData("among: {1: [brake-pad-thickness, brake-disc-thickness]}", "(4,13): error out-of-range: 2 checks cannot all be among the first 1")]
+    [InlineData("among: [brake-pad-thickness]", "(4,12): error wrong-shape: 'among' must be a mapping such as {3: [check, check]}, not a list")]
+    [InlineData("frist: brake-pad-thickness", "(4,5): error unknown-member: unknown member 'frist' of a case; it may have", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of")]
+    [InlineData("# only a comment", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of first, among, never, cautions, noCautions, suspect, driving, normal")]
     public void Read_WrongExpectation_SaysWhereAndWhat(string expectation, params string[] errors)
     {
         var set = OneCase.With(expectation);
@@ -47,7 +47,7 @@ public class CaseReadingTests
         var one = $"  - id: same\n    given: {OneCase.Squeal}\n    driving: soon\n";
         var error = Assert.Single(OneCase.Read($"cases:\n{one}{one}").Errors);
 
-        Assert.Equal("brakes/own.cases.yaml(5,9): the case 'same' stands already in brakes/own.cases.yaml, line 2", error.ToString());
+        Assert.Equal("brakes/own.cases.yaml(5,9): error id-taken: the case 'same' stands already in brakes/own.cases.yaml, line 2", error.ToString());
     }
 
     [Fact]

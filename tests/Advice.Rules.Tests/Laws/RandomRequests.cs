@@ -15,7 +15,7 @@ internal static class RandomRequests
         Symptom, OneOf(Known.Occasions.Keys).List[0, 2], OneOf(Known.Positions.Keys).Select(id => (string?)id).Or(null), Gen.Int[0, 4],
         (symptom, occasions, position, denied) => new SymptomReport { Symptom = symptom, Occasions = occasions, Position = position, Present = denied > 0 });
 
-    private static readonly Gen<VehicleDescription> Vehicle = Gen.Select(
+    public static Gen<VehicleDescription> Vehicle { get; } = Gen.Select(
         Word("driveline"), Word("fuel"), Word("transmission"), Gen.Int[1995, 2025].Select(year => (int?)year).Or(null),
         (driveline, fuel, transmission, year) => new VehicleDescription { Driveline = driveline, Fuel = fuel, Transmission = transmission, ModelYear = year });
 

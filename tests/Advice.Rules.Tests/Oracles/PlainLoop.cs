@@ -119,7 +119,7 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
     {
         if (!@case.Services.TryGetValue(test.Item, out var done))
             return false;
-        double? years = done.On is { } on ? (@case.AsOf.DayNumber - on.DayNumber) / 365.25 : null;
+        double? years = done.On is { } on ? (@case.AsOf.DayNumber - on.DayNumber) / MeanYear.Days : null;
         var km = @case.Vehicle.Number("odometerKm") - done.OdometerKm;
         var old = years > test.OlderThanYears || km > test.OlderThanKm || (test.OlderThanYears is null && test.OlderThanKm is null);
         var recent = (test.WithinYears is null || years <= test.WithinYears) && (test.WithinKm is null || km <= test.WithinKm);

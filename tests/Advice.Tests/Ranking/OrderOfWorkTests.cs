@@ -115,7 +115,7 @@ public class OrderOfWorkTests
     private static int Visits(WorkItem[] order) =>
         order.Where((item, place) => place == 0 || (Stage(order[place - 1]), order[place - 1].AreaOrder) != (Stage(item), item.AreaOrder)).Count();
 
-    private static int Stage(WorkItem item) => item.SetUps.Count == 0 ? int.MinValue : item.SetUps.Max(setUp => setUp.Order);
+    private static int Stage(WorkItem item) => item.SetUps.Count == 0 ? 0 : item.SetUps.Max(setUp => setUp.Order);
 
     private static WorkItem Item(WorkItem[] items, string check) => items.Single(item => item.Check == check);
 

@@ -40,9 +40,12 @@ public sealed class RunningService : IAsyncLifetime
         new ByteArrayContent(Encoding.UTF8.GetBytes(body)) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
 
     /// <summary>Asks for advice and expects it.</summary>
-    public async Task<JsonElement> AdviseAsync(string body)
+    public Task<JsonElement> AdviseAsync(string body) => AskAsync("/v1/advice", body);
+
+    /// <summary>Asks and expects an answer.</summary>
+    public async Task<JsonElement> AskAsync(string route, string body)
     {
-        var response = await Client.PostAsync("/v1/advice", Json(body));
+        var response = await Client.PostAsync(route, Json(body));
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, text);
         return JsonDocument.Parse(text).RootElement;

@@ -19,7 +19,7 @@ public class ErrorListTests
     [InlineData("\"vehicle\":{\"odometer\":{\"value\":1,\"unit\":\"m\"}}", "km, mi")]
     [InlineData("\"vehicle\":{\"odometer\":{\"value\":-1,\"unit\":\"mi\"}}", "0 and 3000000 km")]
     [InlineData("\"findings\":[{\"check\":\"coolant-condition\",\"observation\":\"green\"}]", "clean, rusty, oily, milky")]
-    [InlineData("\"findings\":[{\"check\":\"tyre-pressure\",\"value\":2,\"unit\":\"atm\"}]", "bar, kPa, psi")]
+    [InlineData("\"findings\":[{\"check\":\"tyre-pressure\",\"value\":2,\"unit\":\"atm\"}]", "bar, hPa, inHg, kPa, psi")]
     [InlineData("\"findings\":[{\"check\":\"tyre-pressure\",\"value\":99,\"unit\":\"bar\"}]", "0 and 900 kPa")]
     [InlineData("\"findings\":[{\"check\":\"coolant-condition\",\"value\":1,\"unit\":\"mm\"}]", "give observation")]
     [InlineData("\"limits\":8", "limit")]

@@ -15,11 +15,11 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
         foreach (var rule in tables.Rules.Bound)
         {
             if (rule.Because.Trade.Length > 0 && Repeats(rule.Because, [.. Named(rule)]))
-                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"the reason of '{rule.Id}' only repeats the names of what it is about; say how the one brings about the other");
+                doubts.Add(WarningCode.EmptyReason, tables.Rules.PlaceOf(rule.Id), $"the reason of '{rule.Id}' only repeats the names of what it is about; say how the one brings about the other");
         }
 
         foreach (var service in tables.Services.Bound.Where(service => Repeats(service.Because, service.Name)))
-            doubts.Add(tables.Services.PlaceOf(service.Id), $"the reason of '{service.Id}' only repeats its name; say what happens without it");
+            doubts.Add(WarningCode.EmptyReason, tables.Services.PlaceOf(service.Id), $"the reason of '{service.Id}' only repeats its name; say what happens without it");
     }
 
     private static bool Repeats(Text reason, params Text[] names)

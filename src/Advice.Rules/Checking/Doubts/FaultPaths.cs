@@ -22,7 +22,7 @@ internal sealed class FaultPaths(Tables tables, Problems doubts)
             OtherVehicles(fault);
             OnTheRoad(fault);
             if (_checks[fault.Id].All(check => check.ReadsCodes))
-                doubts.Add(tables.Faults.PlaceOf(fault.Id), $"only reading trouble codes finds '{fault.Id}', which is not advised to a caller who gives a code");
+                doubts.Add(WarningCode.OnlyByCodes, tables.Faults.PlaceOf(fault.Id), $"only reading trouble codes finds '{fault.Id}', which is not advised to a caller who gives a code");
         }
 
         foreach (var check in tables.Checks.Bound)
@@ -30,7 +30,7 @@ internal sealed class FaultPaths(Tables tables, Problems doubts)
             foreach (var detects in check.Detects.DistinctBy(detects => detects.Fault))
             {
                 if (Conditions.Clash(_existence.OfFault(detects.Fault).Concat(_existence.OfCheck(check.Id))) is { } fact)
-                    doubts.Add(tables.Checks.PlaceOf(check.Id), $"'{check.Id}' cannot find '{detects.Fault}': no vehicle has both, by its '{fact}'");
+                    doubts.Add(WarningCode.CannotFind, tables.Checks.PlaceOf(check.Id), $"'{check.Id}' cannot find '{detects.Fault}': no vehicle has both, by its '{fact}'");
             }
         }
     }
@@ -43,7 +43,7 @@ internal sealed class FaultPaths(Tables tables, Problems doubts)
         {
             var missed = fact.Values.Keys.Where(value => Admits(fits, fact.Id, value) && !checks.Exists(tests => Admits(tests, fact.Id, value))).ToList();
             if (missed.Count > 0)
-                doubts.Add(tables.Faults.PlaceOf(fault.Id), $"no check finds '{fault.Id}' on vehicles with '{fact.Id}' {string.Join(" or ", missed)}, which can have it");
+                doubts.Add(WarningCode.NotFoundEverywhere, tables.Faults.PlaceOf(fault.Id), $"no check finds '{fault.Id}' on vehicles with '{fact.Id}' {string.Join(" or ", missed)}, which can have it");
         }
     }
 
@@ -60,6 +60,6 @@ internal sealed class FaultPaths(Tables tables, Problems doubts)
         if (stops is null && shown.TrueForAll(rule => _stopping.Contains(rule.Sign.Id)))
             stops = shown.FirstOrDefault()?.Sign.Id;
         if (stops is not null)
-            doubts.Add(tables.Faults.PlaceOf(fault.Id), $"only a check on the road finds '{fault.Id}', but by '{stops}' the vehicle may not be driven then");
+            doubts.Add(WarningCode.OnlyByDriving, tables.Faults.PlaceOf(fault.Id), $"only a check on the road finds '{fault.Id}', but by '{stops}' the vehicle may not be driven then");
     }
 }

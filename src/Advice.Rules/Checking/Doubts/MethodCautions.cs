@@ -26,12 +26,22 @@ internal sealed partial class MethodCautions(Tables tables, Problems doubts)
     private void Doubt(Check check, List<string> clauses, IReadOnlyList<string> words, string calledFor)
     {
         if (words.FirstOrDefault(phrase => clauses.Exists(clause => Says(clause, phrase.ToLowerInvariant()))) is { } said)
-            doubts.Add(tables.Checks.PlaceOf(check.Id), $"the method of '{check.Id}' says \"{said}\", which calls for {calledFor}");
+            doubts.Add(WarningCode.MissingCaution, tables.Checks.PlaceOf(check.Id), $"the method of '{check.Id}' says \"{said}\", which calls for {calledFor}");
     }
 
     // "Never start the engine" starts none.
-    private static bool Says(string clause, string phrase) =>
-        Regex.Match(clause, $@"\b{Regex.Escape(phrase)}\b") is { Success: true } match && !Denials().IsMatch(clause[..match.Index]);
+    private static bool Says(string clause, string phrase)
+    {
+        for (var at = clause.IndexOf(phrase, StringComparison.Ordinal); at >= 0; at = clause.IndexOf(phrase, at + 1, StringComparison.Ordinal))
+        {
+            if (!IsInWord(clause, at - 1) && !IsInWord(clause, at + phrase.Length))
+                return !Denials().IsMatch(clause[..at]);
+        }
+
+        return false;
+    }
+
+    private static bool IsInWord(string text, int at) => at >= 0 && at < text.Length && char.IsLetterOrDigit(text[at]);
 
     private static bool Arranges(Check check, SetUp setUp) =>
         check.Needs.Any(need => need.Id == setUp.Id || (setUp.Raises && need.Raises) || (setUp.Drives && need.Drives))

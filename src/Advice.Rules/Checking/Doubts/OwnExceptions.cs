@@ -16,7 +16,7 @@ internal sealed class OwnExceptions(Tables tables, Problems doubts)
         {
             var (symptoms, without) = Asked(rule);
             if (symptoms.SelectMany(Implied).FirstOrDefault(without.Contains) is { } denied)
-                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' does not apply when '{denied}' is reported, yet '{denied}' is certain wherever it applies; leave it out of 'without'");
+                doubts.Add(WarningCode.ExcludesImplied, tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' does not apply when '{denied}' is reported, yet '{denied}' is certain wherever it applies; leave it out of 'without'");
         }
     }
 

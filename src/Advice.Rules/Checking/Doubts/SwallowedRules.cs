@@ -21,7 +21,7 @@ internal sealed class SwallowedRules(Tables tables, Problems doubts)
         foreach (var rule in rules)
         {
             if (rules.FirstOrDefault(other => other != rule && swallows(other, rule)) is { } other)
-                doubts.Add(tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' {does}: '{other.Id}' applies wherever it does and says as much or more");
+                doubts.Add(WarningCode.SwallowedRule, tables.Rules.PlaceOf(rule.Id), $"'{rule.Id}' {does}: '{other.Id}' applies wherever it does and says as much or more");
         }
     }
 

@@ -19,13 +19,13 @@ internal sealed class UnusedWords(Tables tables, Problems doubts)
         var needs = checks.SelectMany(check => check.Needs).Select(need => need.Id).ToHashSet();
         Each(tables.SetUps, tables.SetUps.Bound.Select(setUp => setUp.Id), needs.Contains, "no check needs");
         foreach (var service in tables.Services.Bound.Where(service => service.Intervals.Count > 0 && service.Intervals.All(interval => interval.Duty is not null)))
-            doubts.Add(tables.Services.PlaceOf(service.Id), $"every interval of '{service.Id}' is for one duty, so that it is never due where the duty is not stated");
+            doubts.Add(WarningCode.NeverDue, tables.Services.PlaceOf(service.Id), $"every interval of '{service.Id}' is for one duty, so that it is never due where the duty is not stated");
     }
 
     private void Each(IDeclaredIds ids, IEnumerable<string> all, Func<string, bool> isUsed, string none)
     {
         foreach (var id in all.Where(id => !isUsed(id)))
-            doubts.Add(ids.PlaceOf(id), $"{none} the {ids.Noun} '{id}'");
+            doubts.Add(WarningCode.Unused, ids.PlaceOf(id), $"{none} the {ids.Noun} '{id}'");
     }
 
     private static IEnumerable<Sign> Signs(Rule rule) => rule switch

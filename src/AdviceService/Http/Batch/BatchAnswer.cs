@@ -1,79 +1,96 @@
 using System.Buffers;
 using System.Text.Json;
-using System.Threading.Channels;
-using AdviceService.Http.Problems;
+using System.Threading.Tasks.Dataflow;
+using AdviceService.Fleet;
 using AdviceService.Json;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
 
 namespace AdviceService.Http.Batch;
 
-/// <summary>Answers a batch line by line, in order.</summary>
-internal static class BatchAnswer
+/// <summary>One batch: its lines are read, answered on all cores and the replies sent in order.</summary>
+internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimeProvider clock)
 {
-    /// <summary>Media type of newline-delimited JSON.</summary>
-    public const string MediaType = "application/x-ndjson";
-
     /// <summary>Largest batch of one request, bytes: it may wait in memory as a whole while the caller does not read.</summary>
-    private const long Most = 256L * 1024 * 1024;
+    public const long Most = 256L * 1024 * 1024;
 
-    private static readonly ProblemDocument TooLong =
-        ProblemDocument.Of(400, "too-long", $"A line may have {BatchLines.LongestLine / 1024} KiB.");
+    private const int SentAtOnce = 64 * 1024;
 
-    public static async Task AnswerAsync(HttpContext http, AdviceDesk desk, IHostApplicationLifetime life)
+    private readonly ReadAhead _ahead = new(clock);
+
+    /// <summary>Answers it.</summary>
+    /// <param name="stopping">Ends it after the reply that is being sent; its last line then says that it is not complete.</param>
+    public async Task AnswerAsync(CancellationToken stopping)
     {
-        if (!RequestBytes.IsOf(http.Request, MediaType))
-            throw new BadHttpRequestException("media type", StatusCodes.Status415UnsupportedMediaType);
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
             size.MaxRequestBodySize = Most;
-        http.Response.ContentType = MediaType;
-        var lines = Channel.CreateUnbounded<(int Number, byte[]? Line)>(new() { SingleReader = true, SingleWriter = true });
-        var reading = BatchLines.ReadAsync(http.Request.BodyReader, lines.Writer, http.RequestAborted);
-        var count = await WriteAnswersAsync(http, desk, lines.Reader, life.ApplicationStopping);
-        await WriteLineAsync(http, JsonSerializer.SerializeToUtf8Bytes(new EndLine(count), Written.As.EndLine));
-        if (count.Complete)
-            await reading;
+        // Whoever sends everything before reading takes nothing for a while, and is no attacker for that.
+        if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } rate)
+            rate.MinDataRate = null;
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, stopping);
+        var waiting = new BufferBlock<NumberedLine>();
+        var working = answers.InOrder(Environment.ProcessorCount, end.Token);
+        using var link = waiting.LinkTo(working, new DataflowLinkOptions { PropagateCompletion = true });
+        var reading = ReadAsync(waiting, end.Token);
+        var (replies, problems) = await SendAsync(working, end.Token);
+        http.RequestAborted.ThrowIfCancellationRequested();
+        var complete = await reading && !end.IsCancellationRequested;
+        Write(JsonSerializer.SerializeToUtf8Bytes(new EndLine(new BatchCount(replies, replies - problems, problems, complete)), Written.As.EndLine));
+        await http.Response.BodyWriter.FlushAsync(http.RequestAborted);
     }
 
-    private static async Task<BatchCount> WriteAnswersAsync(
-        HttpContext http, AdviceDesk desk, ChannelReader<(int Number, byte[]? Line)> lines, CancellationToken stopping)
+    /// <summary>Whether the input could be read to its end.</summary>
+    private async Task<bool> ReadAsync(BufferBlock<NumberedLine> waiting, CancellationToken end)
     {
-        var (answers, problems) = (0, 0);
         try
         {
-            await foreach (var (number, line) in lines.ReadAllAsync(stopping))
+            await foreach (var line in NdjsonLines.ReadAsync(http.Request.BodyReader, end))
             {
-                var (answered, text) = Answer(desk, number, line);
-                _ = answered ? answers++ : problems++;
-                await WriteLineAsync(http, text);
+                await _ahead.RoomAsync(() => waiting.Count, end);
+                waiting.Post(line);
             }
 
-            return new BatchCount(answers + problems, answers, problems, true);
+            return true;
         }
-        catch (Exception cut) when (cut is OperationCanceledException or IOException or BadHttpRequestException)
+        // Data that is invalid: the caller's compression is broken.
+        catch (Exception cut) when (cut is OperationCanceledException or IOException or InvalidDataException or BadHttpRequestException)
         {
-            http.RequestAborted.ThrowIfCancellationRequested();
-            return new BatchCount(answers + problems, answers, problems, false);
+            return false;
+        }
+        finally
+        {
+            waiting.Complete();
         }
     }
 
-    private static (bool Answered, byte[] Text) Answer(AdviceDesk desk, int number, byte[]? line)
+    private async Task<(int Replies, int Problems)> SendAsync(TransformBlock<NumberedLine, LineReply> working, CancellationToken end)
     {
-        if (line is null)
-            return (false, Problem(null, number, TooLong));
-        var (id, answer) = desk.AnswerLine(line);
-        return answer.Value is { } advice
-            ? (true, JsonSerializer.SerializeToUtf8Bytes(new AnswerLine(id, number, advice), Written.As.AnswerLine))
-            : (false, Problem(id, number, ProblemDocument.Of(answer.Status, answer.Errors)));
+        var (replies, problems, unsent) = (0, 0, 0);
+        try
+        {
+            await foreach (var reply in working.ReceiveAllAsync(end))
+            {
+                Write(reply.Json);
+                replies++;
+                problems += reply.IsAnswer ? 0 : 1;
+                unsent += reply.Json.Length;
+                if (unsent < SentAtOnce && working.OutputCount > 0)
+                    continue;
+                await _ahead.SendAsync(http.Response.BodyWriter, end);
+                unsent = 0;
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // Its last line will say so.
+        }
+
+        return (replies, problems);
     }
 
-    private static byte[] Problem(JsonElement? id, int number, ProblemDocument problem) =>
-        JsonSerializer.SerializeToUtf8Bytes(new ProblemLine(id, number, problem), Written.As.ProblemLine);
-
-    private static async Task WriteLineAsync(HttpContext http, byte[] line)
+    private void Write(ReadOnlySpan<byte> line)
     {
-        var body = http.Response.BodyWriter;
-        body.Write(line);
-        body.Write("\n"u8);
-        await body.FlushAsync(http.RequestAborted);
+        http.Response.BodyWriter.Write(line);
+        http.Response.BodyWriter.Write("\n"u8);
     }
 }

@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
+using AdviceService.Catalogues;
 using AdviceService.Requests;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -32,8 +34,15 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         BoundRequest(Member<AdviceRequest>);
         BoundRequest(Member<WhyNotQuestion>);
+        BoundRequest(Member<InspectionRequest>);
+        Range(Member<InspectionRequest>("limit"), 1, InspectionRequest.MostSteps);
+        Member<SuppliedInterval>("years").Minimum = IntervalPart.LeastYears.ToString(CultureInfo.InvariantCulture);
+        Member<SuppliedInterval>("years").Maximum = IntervalPart.MostYears.ToString(CultureInfo.InvariantCulture);
         Member<SymptomReport>("occasions").MaxItems = SymptomPart.MostOccasions;
         Member<SuppliedLimit>("source").MaxLength = SuppliedLimitPart.LongestSource;
+        Member<CatalogueQuery>("words").MaxLength = CatalogueQueryPart.LongestWords;
+        Words(Member<CatalogueQuery>("kind"), CatalogueSearch.Kinds);
+        Range(Member<CatalogueQuery>("limit"), 1, CatalogueQueryPart.MostEntries);
         Range(Member<WorkshopDescription>("minutes"), 1, WorkshopPart.MinutesOfADay);
         Words(Member<WorkshopDescription>("audience"), WorkshopPart.Audiences);
         Range(Member<VehicleDescription>("modelYear"), VehiclePart.EarliestYear, null);
@@ -74,6 +83,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             new OpenApiSchema { Required = Names("observation"), Not = new OpenApiSchema { AnyOf = [Requires("value"), Requires("unit")] } },
         ];
         Own(schemas[nameof(WhyNotQuestion)]).OneOf = [Requires("fault"), Requires("check")];
+        Own(schemas[nameof(SuppliedInterval)]).AnyOf = [Requires("distance"), Requires("years")];
         Own(schemas[nameof(SuppliedLimit)]).AnyOf = [Requires("minimum"), Requires("maximum")];
     }
 
@@ -83,6 +93,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         var (odometer, diameter) = (QuantityPart.Odometer.Units, QuantityPart.WheelDiameter.Units);
         Replace(nameof(FindingReport), "odometer", Quantity(odometer));
         Replace(nameof(ServiceReport), "odometer", Quantity(odometer));
+        Replace(nameof(SuppliedInterval), "distance", Quantity(odometer));
         Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });
         Replace(nameof(SteeringDescription), "wheelDiameter", new OpenApiSchema { AnyOf = [Quantity(diameter), UnknownQuantity(diameter)] });
         schemas.Remove(nameof(Advice.Documents.Quantity));

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using AdviceService.Catalogues;
 
 namespace AdviceService.Http.OpenApi;
 
@@ -7,7 +8,10 @@ internal static class RequestTypes
 {
     /// <summary>Those in which an optional member is left out, never null.</summary>
     public static Type[] Strict { get; } =
-        [typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(SymptomReport), typeof(FindingReport), typeof(ServiceReport), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit)];
+        [
+            typeof(AdviceRequest), typeof(WhyNotQuestion), typeof(InspectionRequest), typeof(CatalogueQuery), typeof(SymptomReport), typeof(FindingReport),
+            typeof(ServiceReport), typeof(SuppliedInterval), typeof(WorkshopDescription), typeof(Quantity), typeof(SuppliedLimit),
+        ];
 
     /// <summary>Those that describe a vehicle.</summary>
     public static Type[] OfVehicle { get; } =

@@ -1,4 +1,4 @@
-namespace AdviceService.Http.Batch;
+namespace AdviceService.Fleet;
 
 /// <summary>What was done of a batch.</summary>
 /// <param name="Lines">Lines read, blank ones left out.</param>

@@ -1,4 +1,4 @@
-namespace AdviceService.Http.Batch;
+namespace AdviceService.Fleet;
 
 /// <summary>The last line of a batch.</summary>
 /// <param name="End">What was done.</param>

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Advice.Documents;
 
-namespace AdviceService.Http.Batch;
+namespace AdviceService.Fleet;
 
 /// <summary>The answer to one line of a batch.</summary>
 /// <param name="Id">The id of the line as it was given.</param>

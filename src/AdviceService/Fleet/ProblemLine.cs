@@ -1,7 +1,7 @@
 using System.Text.Json;
 using AdviceService.Http.Problems;
 
-namespace AdviceService.Http.Batch;
+namespace AdviceService.Fleet;
 
 /// <summary>What is wrong with one line of a batch.</summary>
 /// <param name="Id">The id of the line as it was given; null where it could not be read.</param>

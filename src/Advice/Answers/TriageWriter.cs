@@ -1,0 +1,22 @@
+using Advice.Documents;
+using Advice.Intake;
+
+namespace Advice.Answers;
+
+/// <summary>The few figures by which a fleet is sorted.</summary>
+internal sealed class TriageWriter(string revision)
+{
+    private const int Most = 3;
+    private const int Decimals = 4;
+
+    public TriageDocument Write(CaseReading reading, Advised advised)
+    {
+        var driving = DrivingWriter.Write(advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
+        var appointment = WorkWriter.Appointment(advised, driving);
+        return new TriageDocument(
+            driving, Math.Round(advised.Suspicion.Raised.Sum(suspect => suspect.Weight), Decimals),
+            [.. advised.Steps.Take(Most).Select(step => step.Check.Id)],
+            [.. advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault.Id).Distinct().Take(Most)],
+            appointment.Minutes, appointment.Lift, appointment.WithinDays, revision);
+    }
+}

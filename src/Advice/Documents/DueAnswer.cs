@@ -1,0 +1,9 @@
+namespace Advice.Documents;
+
+/// <summary>How every service item of this vehicle stands, the most pressing first.</summary>
+/// <param name="AsOf">The day for which ages and dues were reckoned.</param>
+/// <param name="Program">Version of the program.</param>
+/// <param name="RuleSet">The rule set that was used.</param>
+/// <param name="Due">The items.</param>
+/// <param name="Notice">What the answer defers to.</param>
+public sealed record DueAnswer(DateOnly AsOf, string Program, RuleSetStamp RuleSet, IReadOnlyList<DueDocument> Due, string Notice);

@@ -1,0 +1,15 @@
+namespace Advice.Documents;
+
+/// <summary>What the findings mean.</summary>
+/// <param name="AsOf">The day for which ages were reckoned.</param>
+/// <param name="Program">Version of the program.</param>
+/// <param name="RuleSet">The rule set that was used.</param>
+/// <param name="Driving">Whether it may be driven.</param>
+/// <param name="Judgements">One entry per finding, in order.</param>
+/// <param name="AcrossAxles">What the difference of left and right means, for each check and axle that was measured on both sides.</param>
+/// <param name="Cautions">Every caution that a judgement names, and those of the case itself.</param>
+/// <param name="Assumptions">What was assumed for want of a fact.</param>
+/// <param name="Notice">What the answer defers to.</param>
+public sealed record JudgementsAnswer(
+    DateOnly AsOf, string Program, RuleSetStamp RuleSet, DrivingDocument Driving, IReadOnlyList<JudgementDocument> Judgements,
+    IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<CautionDocument> Cautions, IReadOnlyList<string> Assumptions, string Notice);

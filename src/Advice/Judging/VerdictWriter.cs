@@ -1,0 +1,49 @@
+using Advice.Documents;
+using Advice.Knowledge;
+
+namespace Advice.Judging;
+
+/// <summary>A judgement on a measured value in words.</summary>
+internal static class VerdictWriter
+{
+    /// <summary>The judgement.</summary>
+    public static JudgementDocument Write(string check, string? position, Verdicts verdicts, Case @case)
+    {
+        var (decisive, reader) = (verdicts.Decisive, @case.Workshop.Reader);
+        return new JudgementDocument
+        {
+            Check = check,
+            Position = position,
+            Judged = true,
+            Deficiency = decisive.Deficiency,
+            Limit = decisive.Limit.Text.For(reader),
+            Value = Rounded(decisive.Value),
+            Margin = Rounded(decisive.Margin),
+            Unit = decisive.Limit.Unit,
+            Source = decisive.Limit.Source.ToString(),
+            Limits = [.. verdicts.All.Select(verdict => Applied(verdict, reader))],
+            Note = Note(verdicts, @case),
+        };
+    }
+
+    private static AppliedLimit Applied(LimitVerdict verdict, Audience reader) => new(
+        verdict.Limit.Text.For(reader), verdict.Deficiency, Rounded(verdict.Margin), verdict.Limit.Unit, verdict.Limit.Jurisdiction,
+        verdict.Limit.Source.ToString());
+
+    private static double Rounded(double value) => Math.Round(value, 4);
+
+    private static string? Note(Verdicts verdicts, Case @case)
+    {
+        var decisive = verdicts.Decisive;
+        List<string> sentences =
+        [
+            .. decisive.Limit.When.Tests.Where(test => test.Test(@case.Vehicle) == Truth.Unknown).Select(test => test.Fact.Name).Distinct()
+                .Select(name => $"We do not know {name}, so the strictest of the limits that depend on it was taken."),
+        ];
+        if (decisive.Deficiency == Deficiency.Minor && !decisive.IsLaw && verdicts.All.Any(verdict => verdict.IsLaw && verdict.Deficiency == Deficiency.None))
+            sentences.Add("The law is met; it is the trade that advises more.");
+        if (decisive.Deficiency == Deficiency.None && verdicts.All.FirstOrDefault(verdict => verdict.IsLaw && verdict.Deficiency > Deficiency.None) is { } broken)
+            sentences.Add($"The limit that was given is met, but the law of {broken.Limit.Jurisdiction} is not: {broken.Limit.Text.For(@case.Workshop.Reader)}.");
+        return sentences.Count == 0 ? null : string.Join(' ', sentences);
+    }
+}

@@ -1,0 +1,157 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.Json;
+using Advice.Evidence;
+using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
+using AdviceService.Fleet.Scoring;
+using AdviceService.Tests.Http;
+using AdviceService.Tests.Verbs;
+using Microsoft.Extensions.DependencyInjection;
+using NATS.Client.JetStream;
+using Prometheus;
+
+namespace AdviceService.Tests.Fleet.Queue;
+
+/// <summary>What the queue promises when workers die, the server restarts and rule sets change: one reply for each line, nothing lost.</summary>
+[Collection(Served.ByHttp)]
+public sealed class FleetQueueTests(RunningService service, QueueServer server) : IClassFixture<QueueServer>
+{
+    private const int LinesOfAChunk = 20;
+
+    private static readonly DateOnly Day = new(2026, 3, 1);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan TooLong = TimeSpan.FromMinutes(3);
+
+    private IRuleBook Rules => service.Services.GetRequiredService<IRuleBook>();
+
+    [SkippableFact]
+    public async Task Queue_WorkerKilledAndServerRestarted_SameBytesAsInOneProcess()
+    {
+        const int Count = 2000;
+        await using var queue = await FleetQueue.ConnectAsync(server.Url, CancellationToken.None);
+        await SubmitAsync(queue, "killed", Count);
+        using var doomed = StartWorker();
+        while (await queue.ResultAsync("killed", 0, CancellationToken.None) is null)
+            await Task.Delay(10);
+        doomed.Kill();
+        await doomed.WaitForExitAsync();
+        Assert.Null(await queue.ResultAsync("killed", (Count / LinesOfAChunk) - 1, CancellationToken.None));
+
+        server.Restart();
+        using var heir = StartWorker();
+        var collected = await CollectAsync(queue, "killed");
+        await StopAsync(heir);
+
+        Assert.Equal(await InOneProcessAsync(Count), collected);
+    }
+
+    [SkippableFact]
+    public async Task Queue_TwoRuleSetsDuringAChange_OneReplyPerLineThatNamesItsRevision()
+    {
+        const int Count = 400;
+        var other = Directory.CreateTempSubdirectory("rules-");
+        CopyRules(other.FullName);
+        await File.AppendAllTextAsync(Directory.EnumerateFiles(other.FullName, "*.yaml", SearchOption.AllDirectories).First(), "\n# another revision\n");
+        await using var queue = await FleetQueue.ConnectAsync(server.Url, CancellationToken.None);
+        using var old = StartWorker();
+        using var young = StartWorker("--rules", other.FullName);
+        await Task.WhenAll(old.StandardOutput.ReadLineAsync(), young.StandardOutput.ReadLineAsync());
+
+        await SubmitAsync(queue, "change", Count);
+        var collected = await CollectAsync(queue, "change");
+        await StopAsync(old);
+        await StopAsync(young);
+        other.Delete(recursive: true);
+
+        Assert.Equal(Enumerable.Range(1, Count), collected.Select(reply => JsonDocument.Parse(reply).RootElement.GetProperty("line").GetInt32()));
+        var revisions = collected.Select(reply => JsonDocument.Parse(reply).RootElement).Where(reply => reply.TryGetProperty("triage", out _))
+            .Select(reply => reply.GetProperty("triage").GetProperty("revision").GetString()).Distinct().ToList();
+        Assert.Equal(2, revisions.Count);
+        Assert.Contains(Rules.Revision, revisions);
+    }
+
+    [SkippableFact]
+    public async Task Queue_ChunkThatThreeWorkersDidNotFinish_ProblemForEachOfItsLines()
+    {
+        await using var queue = await FleetQueue.ConnectAsync(server.Url, CancellationToken.None);
+        await SubmitAsync(queue, "dead", 5);
+        var waiting = await queue.WorkAsync(Patience, CancellationToken.None);
+        for (var tried = 0; tried < 3; tried++)
+            Assert.NotNull(await waiting.NextAsync<byte[]>(opts: new NatsJSNextOpts { Expires = TimeSpan.FromSeconds(20) }));
+
+        using var stop = new CancellationTokenSource();
+        var working = new ChunkWorker(queue, Rules, 1, Patience, new QueueMetrics(Metrics.NewCustomRegistry())).RunAsync(stop.Token);
+        var collected = await CollectAsync(queue, "dead");
+        await stop.CancelAsync();
+        await working;
+
+        Assert.Equal(Enumerable.Range(1, 5).Select(i => $"{i} {i} internal"), collected.Select(Described));
+    }
+
+    [SkippableFact]
+    public async Task Queue_SubmittedTwice_IsAnsweredOnce()
+    {
+        await using var queue = await FleetQueue.ConnectAsync(server.Url, CancellationToken.None);
+        await SubmitAsync(queue, "twice", 60);
+        await SubmitAsync(queue, "twice", 60);
+
+        var metrics = new QueueMetrics(Metrics.NewCustomRegistry());
+        using var stop = new CancellationTokenSource();
+        var working = new ChunkWorker(queue, Rules, 2, Patience, metrics).RunAsync(stop.Token);
+        var collected = await CollectAsync(queue, "twice");
+        await stop.CancelAsync();
+        await working;
+
+        Assert.Equal(await InOneProcessAsync(60), collected);
+        Assert.Equal(60 / LinesOfAChunk, metrics.Finished.Value);
+        await queue.ForgetAsync("twice", CancellationToken.None);
+        Assert.Null(await queue.TotalAsync("twice", CancellationToken.None));
+    }
+
+    private static string Described(string reply)
+    {
+        var json = JsonDocument.Parse(reply).RootElement;
+        return $"{json.GetProperty("id")} {json.GetProperty("line")} {json.GetProperty("problem").GetProperty("errors")[0].GetProperty("code")}";
+    }
+
+    private static Task<QueueJob> SubmitAsync(FleetQueue queue, string job, int count) =>
+        new Submission(queue, job).RunAsync(Lines(count), LineDetail.Triage, Day, LinesOfAChunk, CancellationToken.None);
+
+    private static IAsyncEnumerable<NumberedLine> Lines(int count) =>
+        FleetLines.Of(new MemoryStream(Encoding.UTF8.GetBytes(SmallFleet.Lines(count))), isTable: false, CancellationToken.None);
+
+    private static async Task<List<string>> CollectAsync(FleetQueue queue, string job)
+    {
+        using var late = new CancellationTokenSource(TooLong);
+        return await new AdviceService.Fleet.Queue.Collection(queue, job).ReadAsync(late.Token).Select(Encoding.UTF8.GetString).ToListAsync(late.Token);
+    }
+
+    private async Task<List<string>> InOneProcessAsync(int count)
+    {
+        var options = new ScoreOptions("", false, "", ScoreFormat.Ndjson, LineDetail.Triage, Shard.All, Day, 2);
+        var fleet = new MemoryStream(Encoding.UTF8.GetBytes(SmallFleet.Lines(count)));
+        return await new FleetReplies(Rules, options, _ => { }).ReadAsync(fleet, 0, CancellationToken.None).Select(Encoding.UTF8.GetString).ToListAsync();
+    }
+
+    private Process StartWorker(params string[] args) =>
+        Run.Start(["work", "--nats", server.Url, "--urls", "http://127.0.0.1:0", "--cores", "1", "--patience", "2", .. args]);
+
+    private static async Task StopAsync(Process worker)
+    {
+        using var stop = Process.Start("kill", ["-TERM", $"{worker.Id}"]);
+        await worker.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(1));
+        Assert.Equal(0, worker.ExitCode);
+    }
+
+    private static void CopyRules(string target)
+    {
+        var rules = Path.Combine(AppContext.BaseDirectory, "rules");
+        foreach (var file in Directory.EnumerateFiles(rules, "*.yaml", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(target, Path.GetRelativePath(rules, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+    }
+}
