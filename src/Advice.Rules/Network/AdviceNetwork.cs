@@ -14,8 +14,8 @@ internal static class AdviceNetwork
     {
         var repository = new RuleRepository();
         repository.Load(rules => rules.PrivateTypes().From(
-            typeof(SignImpliesSign), typeof(SignSpeaksForFault), typeof(ReportMayBeNormal),
-            typeof(VehicleIsProne), typeof(CaseCallsForCaution), typeof(CaseLimitsDriving)));
+            typeof(SignImpliesSign), typeof(SignSpeaksForFaults), typeof(ReportMayBeNormal),
+            typeof(VehicleIsProne), typeof(CaseCallsForCautions), typeof(CaseLimitsDriving)));
         return repository.Compile();
     }
 }

@@ -1,4 +1,3 @@
-using Advice.Evidence;
 using Advice.Rules.Rows;
 using NRules.Fluent.Dsl;
 
@@ -6,37 +5,29 @@ namespace Advice.Rules.Network;
 
 // The whole network. What is known about vehicles is in the rows; these rules only say how knowledge chains.
 
-/// <summary>A sign from which another follows brings the candidates of that other sign.</summary>
+/// <summary>A sign from which another follows brings what that other sign brings.</summary>
 [Priority(30)]
 internal sealed class SignImpliesSign : Rule
 {
     public override void Define()
     {
-        SignCandidate candidate = null!;
+        SignRows<ImpliesRow> implied = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is ImpliesRow).Match(() => work);
-        Then().Do(session => session.InsertAll(Follow(candidate, work)));
-    }
-
-    private static IReadOnlyList<SignCandidate> Follow(SignCandidate candidate, Workspace work)
-    {
-        var row = (ImpliesRow)candidate.Row;
-        var implied = row.Implied(candidate.Seen);
-        work.Implied.Add(new ImpliedSign(candidate.Seen.Sign, implied, row.Rule));
-        return work.See(new Seen(implied, reported: false));
+        When().Match(() => implied).Match(() => work);
+        Then().Do(session => session.InsertAll(work.Imply(implied)));
     }
 }
 
-/// <summary>A sign that a fault shows is evidence, and brings what makes that fault more likely.</summary>
+/// <summary>A sign that faults show is evidence, and brings what makes those faults more likely.</summary>
 [Priority(20)]
-internal sealed class SignSpeaksForFault : Rule
+internal sealed class SignSpeaksForFaults : Rule
 {
     public override void Define()
     {
-        SignCandidate candidate = null!;
+        SignRows<LinkRow> links = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is LinkRow).Match(() => work);
-        Then().Do(session => session.InsertAll(work.Link(((LinkRow)candidate.Row).Link(candidate.Seen, candidate.Inquiry))));
+        When().Match(() => links).Match(() => work);
+        Then().Do(session => session.InsertAll(work.Link(links)));
     }
 }
 
@@ -46,36 +37,36 @@ internal sealed class ReportMayBeNormal : Rule
 {
     public override void Define()
     {
-        SignCandidate candidate = null!;
+        SignRows<NormalRow> normals = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is NormalRow).Match(() => work);
-        Then().Do(_ => work.Normals.Add(new NormalReport(candidate.Seen.Sign, ((NormalRow)candidate.Row).Rule)));
+        When().Match(() => normals).Match(() => work);
+        Then().Do(_ => work.Normal(normals));
     }
 }
 
-/// <summary>Something makes a suspected fault more or less likely on this vehicle.</summary>
+/// <summary>Something makes suspected faults more or less likely on this vehicle.</summary>
 [Priority(10)]
 internal sealed class VehicleIsProne : Rule
 {
     public override void Define()
     {
-        CaseCandidate candidate = null!;
+        CaseRows<FactorRow> factors = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is FactorRow).Match(() => work);
-        Then().Do(_ => work.Factors.Add(((FactorRow)candidate.Row).Factor));
+        When().Match(() => factors).Match(() => work);
+        Then().Do(_ => work.Factors.AddRange(factors.Rows.Select(row => row.Factor)));
     }
 }
 
-/// <summary>The case calls for a caution.</summary>
+/// <summary>The case calls for cautions.</summary>
 [Priority(5)]
-internal sealed class CaseCallsForCaution : Rule
+internal sealed class CaseCallsForCautions : Rule
 {
     public override void Define()
     {
-        CaseCandidate candidate = null!;
+        CaseRows<CautionRow> cautions = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is CautionRow).Match(() => work);
-        Then().Do(_ => work.Cautions.Add(((CautionRow)candidate.Row).Rule));
+        When().Match(() => cautions).Match(() => work);
+        Then().Do(_ => work.Cautions.AddRange(cautions.Rows.Select(row => row.Rule)));
     }
 }
 
@@ -85,9 +76,9 @@ internal sealed class CaseLimitsDriving : Rule
 {
     public override void Define()
     {
-        CaseCandidate candidate = null!;
+        CaseRows<DrivingRow> limits = null!;
         Workspace work = null!;
-        When().Match(() => candidate, c => c.Holds && c.Row is DrivingRow).Match(() => work);
-        Then().Do(_ => work.Driving.Add(((DrivingRow)candidate.Row).Rule));
+        When().Match(() => limits).Match(() => work);
+        Then().Do(_ => work.Driving.AddRange(limits.Rows.Select(row => row.Rule)));
     }
 }

@@ -25,8 +25,7 @@ internal sealed class RuleSession : IRuleSession
     public CaseEvidence Gather()
     {
         _session.Insert(_work);
-        foreach (var sign in SignsOf(_inquiry.Case, _inquiry.Catalogue))
-            _session.InsertAll(_work.See(new Seen(sign, reported: true)));
+        _session.InsertAll(SignsOf(_inquiry.Case, _inquiry.Catalogue).SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
         _session.Fire(MostFirings);
         return new CaseEvidence(
             [.. _work.Links.OrderBy(link => link.Seen.ToString(), StringComparer.Ordinal).ThenBy(link => link.Rule, StringComparer.Ordinal)
@@ -52,9 +51,12 @@ internal sealed class RuleSession : IRuleSession
         return [.. _work.Cautions.OrderBy(rule => rule.Id, StringComparer.Ordinal)];
     }
 
-    private void Fire(IEnumerable<CaseRow> rows)
+    private void Fire<TRow>(IEnumerable<TRow> rows)
+        where TRow : CaseRow
     {
-        _session.InsertAll(rows.Distinct().Select(row => new CaseCandidate(row, _inquiry)).ToList());
+        if (rows.Distinct().Where(row => row.Holds(_inquiry)).ToList() is not { Count: > 0 } holding)
+            return;
+        _session.Insert(new CaseRows<TRow>(holding));
         _session.Fire(MostFirings);
     }
 

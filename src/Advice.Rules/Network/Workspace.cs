@@ -4,7 +4,7 @@ using Advice.Rules.Rows;
 
 namespace Advice.Rules.Network;
 
-/// <summary>What the rules of one session write to.</summary>
+/// <summary>What the rules of one session write to, and where they find what a conclusion brings into play.</summary>
 internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
 {
     private readonly HashSet<string> _linkedFaults = [];
@@ -22,19 +22,51 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
 
     public List<DrivingRule> Driving { get; } = [];
 
-    /// <summary>Candidates that a sign brings, once per sign.</summary>
-    public IReadOnlyList<SignCandidate> See(Seen seen)
+    /// <summary>What a sign brings, once per sign.</summary>
+    public IEnumerable<object> See(Seen seen)
     {
         if (!_signs.Add(seen.Sign))
-            return [];
+            yield break;
         inquiry.Add(seen);
-        return [.. index.Of(seen.Sign.Sign).Select(row => new SignCandidate(row, seen, inquiry))];
+        if (Holding(index.ImpliesOf(seen.Sign.Sign), seen) is { Count: > 0 } implied)
+            yield return new SignRows<ImpliesRow>(seen, implied);
+        if (Holding(index.LinksOf(seen.Sign.Sign), seen) is { Count: > 0 } links)
+            yield return new SignRows<LinkRow>(seen, links);
+        if (Holding(index.NormalsOf(seen.Sign.Sign), seen) is { Count: > 0 } normals)
+            yield return new SignRows<NormalRow>(seen, normals);
     }
 
-    /// <summary>Candidates that a fault brings, once per fault.</summary>
-    public IReadOnlyList<CaseCandidate> Link(Link link)
+    /// <summary>Notes the signs that follow from one; what they bring.</summary>
+    public IReadOnlyList<object> Imply(SignRows<ImpliesRow> rows)
     {
-        Links.Add(link);
-        return _linkedFaults.Add(link.Fault) ? [.. index.FactorsOf(link.Fault).Select(row => new CaseCandidate(row, inquiry))] : [];
+        var brought = new List<object>();
+        foreach (var row in rows.Rows)
+        {
+            var implied = row.Implied(rows.Seen);
+            Implied.Add(new ImpliedSign(rows.Seen.Sign, implied, row.Rule));
+            brought.AddRange(See(new Seen(implied, reported: false)));
+        }
+
+        return brought;
     }
+
+    /// <summary>Notes the faults that a sign speaks for; what makes these more likely, once per fault.</summary>
+    public IReadOnlyList<object> Link(SignRows<LinkRow> rows)
+    {
+        var factors = new List<FactorRow>();
+        foreach (var row in rows.Rows)
+        {
+            Links.Add(row.Link(rows.Seen, inquiry));
+            if (_linkedFaults.Add(row.Fault))
+                factors.AddRange(index.FactorsOf(row.Fault).Where(factor => factor.Holds(inquiry)));
+        }
+
+        return factors.Count > 0 ? [new CaseRows<FactorRow>(factors)] : [];
+    }
+
+    /// <summary>Notes that a report may be no fault.</summary>
+    public void Normal(SignRows<NormalRow> rows) => Normals.AddRange(rows.Rows.Select(row => new NormalReport(rows.Seen.Sign, row.Rule)));
+
+    private List<TRow> Holding<TRow>(IEnumerable<TRow> rows, Seen seen)
+        where TRow : SignRow => [.. rows.Where(row => row.Holds(seen, inquiry))];
 }

@@ -5,7 +5,9 @@ namespace Advice.Rules.Rows;
 /// <summary>Which rows a sign, a fault or a check can bring into play, so that a session holds candidates only.</summary>
 internal sealed class TriggerIndex
 {
-    private readonly ILookup<Sign, SignRow> _bySign;
+    private readonly ILookup<Sign, LinkRow> _links;
+    private readonly ILookup<Sign, ImpliesRow> _implies;
+    private readonly ILookup<Sign, NormalRow> _normals;
     private readonly ILookup<string, FactorRow> _factors;
     private readonly ILookup<string, CaseRow> _bySymptom;
     private readonly ILookup<string, CaseRow> _byFault;
@@ -15,11 +17,9 @@ internal sealed class TriggerIndex
     {
         var rules = catalogue.Rules.Values.OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
         var outcomes = catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal).SelectMany(check => Outcomes(check, catalogue));
-        _bySign = rules.OfType<ShowsRule>().Select(rule => (rule.Sign, Row: (SignRow)new LinkRow(rule, catalogue)))
-            .Concat(rules.OfType<ImpliesRule>().Select(rule => (rule.Sign, Row: (SignRow)new ImpliesRow(rule))))
-            .Concat(rules.OfType<NormalRule>().Select(rule => (Sign: Sign.Symptom(rule.Symptom), Row: (SignRow)new NormalRow(rule))))
-            .Concat(outcomes.Select(row => (row.Sign, Row: (SignRow)row)))
-            .ToLookup(pair => pair.Sign, pair => pair.Row);
+        _links = rules.OfType<ShowsRule>().Select(rule => new LinkRow(rule, catalogue)).Concat(outcomes).ToLookup(row => row.Sign);
+        _implies = rules.OfType<ImpliesRule>().ToLookup(rule => rule.Sign, rule => new ImpliesRow(rule));
+        _normals = rules.OfType<NormalRule>().ToLookup(rule => Sign.Symptom(rule.Symptom), rule => new NormalRow(rule));
         _factors = rules.OfType<ProneRule>().SelectMany(rule => rule.Faults, (rule, fault) => (fault, Row: new FactorRow(rule, fault)))
             .ToLookup(pair => pair.fault, pair => pair.Row);
 
@@ -34,7 +34,11 @@ internal sealed class TriggerIndex
             .ToLookup(pair => pair.check, pair => pair.Row);
     }
 
-    public IEnumerable<SignRow> Of(Sign sign) => _bySign[sign];
+    public IEnumerable<LinkRow> LinksOf(Sign sign) => _links[sign];
+
+    public IEnumerable<ImpliesRow> ImpliesOf(Sign sign) => _implies[sign];
+
+    public IEnumerable<NormalRow> NormalsOf(Sign sign) => _normals[sign];
 
     public IEnumerable<FactorRow> FactorsOf(string fault) => _factors[fault];
 

@@ -10,12 +10,13 @@ namespace Advice.Evidence;
 public sealed record SeenSign(Sign Sign, IReadOnlyList<string> Occasions, string? Position, bool Present)
 {
     private readonly string _key = $"{Sign}@{string.Join('+', Occasions)}@{Position}@{(Present ? "yes" : "no")}";
+    private int _hash;
 
     /// <inheritdoc/>
-    public bool Equals(SeenSign? other) => other is not null && _key == other._key;
+    public bool Equals(SeenSign? other) => ReferenceEquals(this, other) || (other is not null && _key == other._key);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => string.GetHashCode(_key, StringComparison.Ordinal);
+    public override int GetHashCode() => _hash != 0 ? _hash : _hash = _key.GetHashCode(StringComparison.Ordinal);
 
     /// <summary>Unique text form, for ordering.</summary>
     public override string ToString() => _key;

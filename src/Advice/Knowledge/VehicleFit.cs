@@ -10,18 +10,28 @@ public static class VehicleFit
     /// <summary>Probability that it has. Facts count once, however many rules ask for them.</summary>
     public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
     {
-        var share = 1.0;
-        foreach (var byFact in fits.SelectMany(rule => rule.When.Tests).GroupBy(test => test.Fact.Id))
+        var leastByFact = new List<(string Fact, double Share)>();
+        foreach (var rule in fits)
         {
-            share *= byFact.Min(test => test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share });
+            foreach (var test in rule.When.Tests)
+            {
+                var share = test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
+                var known = leastByFact.FindIndex(one => one.Fact == test.Fact.Id);
+                if (known < 0)
+                    leastByFact.Add((test.Fact.Id, share));
+                else if (share < leastByFact[known].Share)
+                    leastByFact[known] = (test.Fact.Id, share);
+            }
         }
 
-        return share;
+        return leastByFact.Aggregate(1.0, (product, one) => product * one.Share);
     }
 
     /// <summary>The same for a vehicle that has what other rules are about, as one with a leaking air spring has air springs.</summary>
     public static double Share(IEnumerable<FitsRule> fits, IEnumerable<FitsRule> given, Vehicle vehicle)
     {
+        if (!fits.Any())
+            return 1;
         var known = given.SelectMany(rule => rule.When.Tests).ToList();
         return Share(fits.Where(rule => !rule.When.Tests.All(test => known.Exists(test.FollowsFrom) && test.Test(vehicle) == Truth.Unknown)), vehicle);
     }

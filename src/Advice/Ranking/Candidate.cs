@@ -30,13 +30,17 @@ internal sealed record Candidate(string Id, double Minutes, Detection[] Detectio
         return 0;
     }
 
-    private static Candidate From(CheckOption option) => new(
-        option.Id,
-        option.Minutes,
-        [
-            .. option.Detections
-                .GroupBy(detection => detection.Cause)
-                .Select(group => group.MaxBy(detection => detection.Surely))
-                .OrderBy(detection => detection.Cause),
-        ]);
+    private static Candidate From(CheckOption option)
+    {
+        var sorted = option.Detections.ToArray();
+        Array.Sort(sorted, static (a, b) => a.Cause != b.Cause ? a.Cause.CompareTo(b.Cause) : b.Surely.CompareTo(a.Surely));
+        var kept = 0;
+        foreach (var detection in sorted)
+        {
+            if (kept == 0 || sorted[kept - 1].Cause != detection.Cause)
+                sorted[kept++] = detection;
+        }
+
+        return new Candidate(option.Id, option.Minutes, sorted[..kept]);
+    }
 }

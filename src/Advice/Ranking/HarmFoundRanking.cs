@@ -31,7 +31,7 @@ public static class HarmFoundRanking
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes)
     {
         var candidates = Candidate.From(weights, options);
-        var greedy = Continue([], new HarmLeft(weights), [.. candidates], minutes);
+        var greedy = Continue([], new HarmLeft(weights), candidates, minutes);
 
         var untouched = new HarmLeft(weights);
         var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(untouched.FoundBy(candidate)));
@@ -55,34 +55,52 @@ public static class HarmFoundRanking
         var left = new HarmLeft(weights);
         var candidates = Candidate.From(weights, options);
         var lifted = new List<RankedCheck>();
+        var finders = candidates.Where(candidate => urgentCauses.Any(cause => candidate.Surely(cause) > 0)).ToList();
         while (true)
         {
             var open = urgentCauses.Where(cause => left[cause] > weights[cause] * SurelyEnough)
-                .Select(cause => (Cause: cause, Surest: candidates.Select(candidate => candidate.Surely(cause)).DefaultIfEmpty().Max())).ToList();
-            var looking = candidates.Where(candidate => open.Exists(
+                .Select(cause => (Cause: cause, Surest: finders.Select(candidate => candidate.Surely(cause)).DefaultIfEmpty().Max())).ToList();
+            var looking = finders.Where(candidate => open.Exists(
                 one => candidate.Surely(one.Cause) > 0 && candidate.Surely(one.Cause) >= one.Surest * SurelyEnough));
             if (Best(looking, left) is not { } best)
-                return Continue(lifted, left, candidates, double.PositiveInfinity);
+                break;
+            finders.Remove(best);
             candidates.Remove(best);
             lifted.Add(left.Do(best, lifted: true));
         }
+
+        return Continue(lifted, left, candidates, double.PositiveInfinity);
     }
 
     // MaxBy takes the first of equals, and candidates stand by id.
     private static Candidate? Best(IEnumerable<Candidate> candidates, HarmLeft left) =>
-        candidates.Where(candidate => left.FoundBy(candidate) > LeastGain).MaxBy(candidate => Rounded(left.FoundBy(candidate) / candidate.Minutes));
+        candidates.Where(candidate => left.FoundBy(candidate) > LeastGain).MaxBy(candidate => Key(candidate, left));
 
+    // What a check finds only falls as others are done, so that a key reckoned earlier bounds today's, and only the check in front
+    // need be reckoned again (lazy greedy: Minoux 1978, from memory).
     private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)
     {
-        while (true)
+        var queue = new PriorityQueue<Candidate, (double Key, int Order)>(
+            candidates.Select((candidate, order) => (candidate, (-Key(candidate, left), order))));
+        while (queue.TryDequeue(out var candidate, out var earlier))
         {
-            if (Best(candidates.Where(candidate => candidate.Minutes <= minutes), left) is not { } best)
-                return ranked;
-            candidates.Remove(best);
-            minutes -= best.Minutes;
-            ranked.Add(left.Do(best, lifted: false));
+            if (candidate.Minutes > minutes || left.FoundBy(candidate) <= LeastGain)
+                continue;
+            var now = (-Key(candidate, left), earlier.Order);
+            if (queue.TryPeek(out _, out var next) && now.CompareTo(next) > 0)
+            {
+                queue.Enqueue(candidate, now);
+                continue;
+            }
+
+            minutes -= candidate.Minutes;
+            ranked.Add(left.Do(candidate, lifted: false));
         }
+
+        return ranked;
     }
+
+    private static double Key(Candidate candidate, HarmLeft left) => Rounded(left.FoundBy(candidate) / candidate.Minutes);
 
     private static double Rounded(double key) => Math.Round(key, 9);
 }

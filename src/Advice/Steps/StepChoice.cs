@@ -7,6 +7,8 @@ namespace Advice.Steps;
 /// <summary>From suspects to steps: the checks that find most of the harm that the case raised, per minute.</summary>
 public sealed class StepChoice(Catalogue catalogue)
 {
+    private readonly Finders _finders = new(catalogue);
+
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
@@ -14,12 +16,8 @@ public sealed class StepChoice(Catalogue catalogue)
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
         var weights = raised.Select(suspect => suspect.Weight).ToList();
-        var options = raised.SelectMany(suspect => catalogue.ChecksByFault[suspect.Instance.Fault.Id]).DistinctBy(check => check.Id)
-            .Where(IsOpen).OrderBy(check => check.Id, StringComparer.Ordinal)
-            .Select(check => new CheckOption(check.Id, Minutes(check), Detections(check, raised, @case)))
-            .Where(option => option.Detections.Count > 0).ToList();
+        var options = Options(@case, raised, mayDrive);
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => raised[i].IsUrgent)]);
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
@@ -51,15 +49,26 @@ public sealed class StepChoice(Catalogue catalogue)
     // What a check costs where it stands alone: the ranking takes minutes as additive.
     private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
 
-    private List<Detection> Detections(Check check, IReadOnlyList<Suspect> raised, Case @case)
+    /// <summary>The checks still to be done that can find something, by id.</summary>
+    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, bool mayDrive)
     {
-        var detections = new List<Detection>();
-        for (var i = 0; i < raised.Count; i++)
+        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
+        var found = new List<Detection>?[_finders.Checks.Count];
+        var shares = new double?[_finders.Needs.Count];
+        foreach (var (cause, suspect) in raised.Index())
         {
-            if (check.Surely(raised[i].Instance.Fault.Id) > 0 && catalogue.Surely(check, raised[i].Instance.Fault.Id, @case.Vehicle) is > 0 and var surely)
-                detections.Add(new Detection(i, surely));
+            foreach (var (check, need, surely) in _finders.Of(suspect.Instance.Fault.Id))
+            {
+                var share = shares[need] ??= _finders.Needs[need].Share(@case.Vehicle);
+                if (surely * share > 0)
+                    (found[check] ??= []).Add(new Detection(cause, surely * share));
+            }
         }
 
-        return detections;
+        return
+        [
+            .. _finders.Checks.Zip(found).Where(one => one.Second is not null && IsOpen(one.First))
+                .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!)),
+        ];
     }
 }

@@ -13,6 +13,8 @@ public sealed class PlaceBlocks(Catalogue catalogue)
             return [new PlaceBlock(null, [], 1, links)];
 
         var stated = links.Select(link => link.Seen.Position).OfType<string>().Distinct().Order(StringComparer.Ordinal).ToList();
+        if (stated.Count == 0)
+            return [Block(fault, fault.Places, links)];
         return fault.Places
             .GroupBy(place => string.Concat(stated.Select(position => catalogue.PositionsOverlap(place, position) ? '1' : '0')))
             .Select(group => Block(fault, [.. group], links))

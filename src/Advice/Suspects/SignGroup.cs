@@ -37,10 +37,12 @@ public sealed class SignGroup
         var links = new List<CauseLink>();
         for (var cause = 0; cause < instances.Count; cause++)
         {
-            var own = instances[cause].Links.Where(link => _members.ContainsKey(link.Seen)).ToList();
-            var leading = own.Where(link => link.Seen == _leading).ToList();
-            foreach (var link in leading.Count > 0 ? leading : own)
-                links.Add(new CauseLink(cause, link.Strength * _members[link.Seen]));
+            var leads = instances[cause].Links.Any(link => link.Seen == _leading);
+            foreach (var link in instances[cause].Links)
+            {
+                if (_members.TryGetValue(link.Seen, out var share) && (!leads || link.Seen == _leading))
+                    links.Add(new CauseLink(cause, link.Strength * share));
+            }
         }
 
         return new Manifestation(_leading.ToString(), _leading.Present, _leak, links);

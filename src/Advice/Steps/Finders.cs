@@ -1,0 +1,43 @@
+using System.Collections.Frozen;
+using Advice.Knowledge;
+
+namespace Advice.Steps;
+
+/// <summary>Which check finds which fault, prepared once for all cases.</summary>
+internal sealed class Finders
+{
+    private readonly FrozenDictionary<string, Finder[]> _byFault;
+    private readonly List<Need> _needs = [];
+
+    public Finders(Catalogue catalogue)
+    {
+        Checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
+        var checks = Checks.Index().ToDictionary(one => one.Item.Id, one => one.Index);
+        var needs = new Dictionary<string, int>();
+        _byFault = catalogue.Faults.Keys.Order(StringComparer.Ordinal).ToFrozenDictionary(
+            fault => fault,
+            fault => catalogue.ChecksByFault[fault]
+                .Select(check => new Finder(checks[check.Id], NeedOf(check, fault, catalogue, needs), check.Surely(fault))).ToArray());
+    }
+
+    /// <summary>All checks by id.</summary>
+    public IReadOnlyList<Check> Checks { get; }
+
+    /// <summary>All that checks need.</summary>
+    public IReadOnlyList<Need> Needs => _needs;
+
+    /// <summary>The checks that find a fault.</summary>
+    public Finder[] Of(string fault) => _byFault[fault];
+
+    // Most faults settle the same of a check or nothing, so that few needs stand for all pairs.
+    private int NeedOf(Check check, string fault, Catalogue catalogue, Dictionary<string, int> known)
+    {
+        var given = catalogue.FitsByFault[fault].SelectMany(rule => rule.When.Tests).ToList();
+        var fits = catalogue.FitsByCheck[check.Id].ToList();
+        var settled = fits.Where(rule => rule.When.Tests.All(test => given.Exists(test.FollowsFrom))).ToList();
+        var key = string.Join(' ', fits.Select(rule => rule.Id).Append("|").Concat(settled.Select(rule => rule.Id)));
+        if (known.TryAdd(key, _needs.Count))
+            _needs.Add(new Need(fits, settled));
+        return known[key];
+    }
+}

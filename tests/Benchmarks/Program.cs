@@ -1,0 +1,3 @@
+using Benchmarks;
+
+return Figures.Print(args.Length == 0 ? ["all"] : args);
