@@ -28,6 +28,9 @@ public static class UnitConversion
         ["%"] = ("share", RatioUnit.Percent),
     };
 
+    // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
+    private const double Largest = 1e300;
+
     /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
     public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
 
@@ -42,7 +45,7 @@ public static class UnitConversion
     public static double? Convert(Documents.Quantity? quantity, string to) =>
         quantity is null ? null : Convert(quantity.Value, quantity.Unit, to);
 
-    /// <summary>The value in another unit; null where the units do not fit. 32nds are thirty-seconds of an inch.</summary>
+    /// <summary>The value in another unit; null where the units do not fit, infinite where it is too large. 32nds are thirty-seconds of an inch.</summary>
     public static double? Convert(double value, string from, string to)
     {
         if (from == to)
@@ -51,8 +54,8 @@ public static class UnitConversion
             return Convert(value / 32, "in", to);
         if (to == "32nds")
             return Convert(value, from, "in") * 32;
-        return Units.TryGetValue(from, out var source) && Units.TryGetValue(to, out var target) && source.Quantity == target.Quantity
-            ? UnitConverter.Convert(value, source.Unit, target.Unit)
-            : null;
+        if (!Units.TryGetValue(from, out var source) || !Units.TryGetValue(to, out var target) || source.Quantity != target.Quantity)
+            return null;
+        return Math.Abs(value) > Largest ? double.CopySign(double.PositiveInfinity, value) : UnitConverter.Convert(value, source.Unit, target.Unit);
     }
 }

@@ -11,7 +11,6 @@ namespace AdviceService.Http;
 internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
-    private readonly ExplainWhyNot _whyNot = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
 
     /// <summary>The knowledge as callers read it.</summary>
@@ -34,7 +33,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
     {
         var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
-        return new(question.Value is { } asked ? _whyNot.To(asked) : null, question.Errors, question.Status);
+        return new(question.Value is { } asked ? _advice.WhyNot(asked) : null, question.Errors, question.Status);
     }
 
     private ReadResult<AdviceDocument> Answer(ReadResult<AdviceRequest> request) =>

@@ -12,7 +12,7 @@ internal static class RulesVerb
         check.SetAction(parsed => Check(parsed.GetValue(rules)!));
         var test = new Command("test", "Ask the rules what their cases ask and compare");
         test.SetAction(parsed => Test(parsed.GetValue(rules)!));
-        return new Command("rules", "Work on the rule files") 
+        return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
         };
