@@ -19,27 +19,26 @@ public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
         {
             if (step.Check.Id == id)
             {
-                foreach (var line in Found(check, share, left))
+                foreach (var line in Found(check, left))
                     yield return line;
                 yield return $"  rank {rank + 1}: {Why.Key(step)}{(rank >= mostSteps ? $"; the case asks for {mostSteps} steps" : "")}";
                 yield break;
             }
 
-            var had = VehicleFit.Share(catalogue.FitsByCheck[step.Check.Id], all.Case.Vehicle);
             foreach (var suspect in step.Suspects)
-                left[suspect] *= 1 - (step.Check.Surely(suspect.Instance.Fault.Id) * had);
+                left[suspect] *= 1 - catalogue.Surely(step.Check, suspect.Instance.Fault.Id, all.Case.Vehicle);
         }
 
-        foreach (var line in Found(check, share, left))
+        foreach (var line in Found(check, left))
             yield return line;
         yield return $"  not advised: {Reason(check, share)}";
     }
 
-    private IEnumerable<string> Found(Check check, double share, Dictionary<Suspects.Suspect, double> left)
+    private IEnumerable<string> Found(Check check, Dictionary<Suspects.Suspect, double> left)
     {
         foreach (var suspect in all.Suspicion.Raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0))
         {
-            var surely = check.Surely(suspect.Instance.Fault.Id) * share;
+            var surely = catalogue.Surely(check, suspect.Instance.Fault.Id, all.Case.Vehicle);
             yield return $"  {Why.Name(suspect)}: weight {Why.Fixed(suspect.Weight)}, left by the steps before {Why.Fixed(left[suspect])} × surely {Wording.Number(surely)} = {Why.Fixed(left[suspect] * surely)}";
         }
     }

@@ -1,7 +1,7 @@
 namespace Advice.Rules.Cases;
 
 /// <summary>The clock of all cases: it stands still, so that a case answers the same next year.</summary>
-internal sealed class CaseClock : TimeProvider
+public sealed class CaseClock : TimeProvider
 {
     /// <summary>The day of a case that names none.</summary>
     public static readonly DateOnly Today = new(2026, 3, 1);

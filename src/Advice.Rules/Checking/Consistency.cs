@@ -14,7 +14,7 @@ internal sealed class Consistency(Tables tables, Problems problems)
         SharedPhrases();
         if (!wellFormed)
             return;
-        new Repetitions(tables, problems).Check();
+        new Repetitions(tables, problems).Refuse();
         new NeverApplies(tables, problems).Check();
         Coverage();
     }

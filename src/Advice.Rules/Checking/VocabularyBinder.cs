@@ -33,7 +33,10 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
             return new Consequence(id, r.Text("name"), r.Number("harm", 0.01, 1000));
         });
         Each("cautions", tables.Cautions, CautionMembers, (id, r) =>
-            sources.Required(r) is { } source ? new Caution(id, r.TextPair("text"), source, conditions.Read(r)) : null);
+        {
+            var (text, source, when) = (r.TextPair("text"), sources.Required(r), conditions.Read(r));
+            return source is null ? null : new Caution(id, text, source, when);
+        });
         Each("set-ups", tables.SetUps, SetUpMembers, (id, r) => new SetUp(
             id, r.Text("name"), r.Whole("order", 0, 1000), r.Whole("minutes", 0, 120),
             r.Ids("includes", tables.SetUps, emptyIsFine: true), r.OneOf<DoneBy>("doneBy", FormatWords.DoneBy, DoneBy.Owner),

@@ -95,6 +95,10 @@ public sealed record Catalogue
     /// <summary>Whether two positions have a wheel in common.</summary>
     public bool PositionsOverlap(string a, string b) => a == b || Positions[a].Parts.Any(Positions[b].Parts.Contains);
 
+    /// <summary>How surely a check finds a fault on a vehicle that may lack what either needs, 0 … 1.</summary>
+    public double Surely(Check check, string fault, Vehicles.Vehicle vehicle) =>
+        check.Surely(fault) * VehicleFit.Share(FitsByCheck[check.Id], FitsByFault[fault], vehicle);
+
     private bool IsWithin(string? narrow, string wide)
     {
         for (; narrow is not null; narrow = Occasions[narrow].Within)

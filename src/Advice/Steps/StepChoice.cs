@@ -61,12 +61,10 @@ public sealed class StepChoice(Catalogue catalogue)
         var detections = new List<Detection>();
         for (var i = 0; i < raised.Count; i++)
         {
-            var fault = raised[i].Instance.Fault.Id;
-            if (check.Surely(fault) is > 0 and var surely)
-                detections.Add(new Detection(i, surely * VehicleFit.Share(catalogue.FitsByCheck[check.Id], catalogue.FitsByFault[fault], @case.Vehicle)));
+            if (check.Surely(raised[i].Instance.Fault.Id) > 0 && catalogue.Surely(check, raised[i].Instance.Fault.Id, @case.Vehicle) is > 0 and var surely)
+                detections.Add(new Detection(i, surely));
         }
 
-        detections.RemoveAll(detection => detection.Surely == 0);
         return detections;
     }
 

@@ -11,7 +11,7 @@ internal sealed class AdvicePrinter(IAnsiConsole console)
     /// <summary>Prints the document.</summary>
     public void Print(AdviceDocument advice)
     {
-        console.Write(new Spectre.Console.Rule($"[{Colour(advice.Driving.Advice)}]{Markup.Escape(advice.Summary)}[/]").LeftJustified());
+        console.MarkupLine($"[{Colour(advice.Driving.Advice)}]{Markup.Escape(advice.Summary)}[/]");
         List("Why", advice.Driving.Because.Select(reason => reason.Text));
         List("Take care", advice.Cautions.Select(caution => caution.Text));
         if (advice.Steps.Count > 0)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Advice.Documents;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
 using AdviceService.Requests;
@@ -9,7 +10,16 @@ namespace AdviceService.Verbs;
 internal static class CaseFiles
 {
     /// <summary>The cases, each read as the service reads a request; every error is printed.</summary>
-    public static CaseSet Read(string folder, RuleBook book)
+    public static CaseSet Read(string folder, RuleBook book) => Read(folder, book, []);
+
+    /// <summary>The requests of the cases as they stand there.</summary>
+    public static IReadOnlyList<(string Id, JsonElement Given)> Given(string folder, RuleBook book)
+    {
+        var given = new Dictionary<AdviceRequest, JsonElement>(ReferenceEqualityComparer.Instance);
+        return [.. Read(folder, book, given).Cases.Select(one => (one.Id, given[one.Given]))];
+    }
+
+    private static CaseSet Read(string folder, RuleBook book, Dictionary<AdviceRequest, JsonElement> requests)
     {
         var reader = new RequestReader(book.Catalogue);
         var cases = CaseFolder.Read(folder, book.Catalogue, Read);
@@ -20,6 +30,8 @@ internal static class CaseFiles
         GivenRequest Read(JsonElement given, DateOnly today)
         {
             var request = reader.Read(given, today);
+            if (request.Value is { } read)
+                requests[read] = given;
             return new GivenRequest(request.Value, [.. request.Errors.Select(error => (error.Pointer, error.Detail))]);
         }
     }

@@ -15,6 +15,7 @@ internal static class RulesVerb
         return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
+            GraphVerb.Command(rules), DiffVerb.Command(),
         };
     }
 

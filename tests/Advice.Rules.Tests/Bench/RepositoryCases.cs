@@ -1,5 +1,5 @@
-using Advice.Rules.Tests.Cases;
 using Advice.Rules.Cases;
+using Advice.Rules.Tests.Cases;
 
 namespace Advice.Rules.Tests.Bench;
 

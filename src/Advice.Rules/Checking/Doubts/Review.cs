@@ -7,6 +7,7 @@ internal static class Review
     public static IReadOnlyList<RuleFileError> Of(Tables tables)
     {
         var doubts = new Problems();
+        new Repetitions(tables, doubts).Doubt();
         new SwallowedRules(tables, doubts).Check();
         new OwnExceptions(tables, doubts).Check();
         new FaultPaths(tables, doubts).Check();
