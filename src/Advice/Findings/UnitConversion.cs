@@ -13,6 +13,7 @@ public static class UnitConversion
         ["cm"] = ("length", LengthUnit.Centimeter),
         ["m"] = ("length", LengthUnit.Meter),
         ["in"] = ("length", LengthUnit.Inch),
+        ["ft"] = ("length", LengthUnit.Foot),
         ["km"] = ("distance", LengthUnit.Kilometer),
         ["mi"] = ("distance", LengthUnit.Mile),
         ["V"] = ("voltage", ElectricPotentialUnit.Volt),
@@ -31,8 +32,8 @@ public static class UnitConversion
     // UnitsNet refuses a number that overflows on the way; none of our factors takes this one there.
     private const double Largest = 1e300;
 
-    /// <summary>Every unit that a check may be measured in; what is counted or turned, and resistance, has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm"];
+    /// <summary>Every unit that a check may be measured in; what is counted or turned, resistance, the density of smoke or acid, a trace of gas and an age have no other unit here.</summary>
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "deg", "ohm", "rpm", "1/m", "ppm", "lambda", "years", "kg/L"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => Convert(1, from, to) is not null;
