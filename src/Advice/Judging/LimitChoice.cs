@@ -11,24 +11,30 @@ public sealed class LimitChoice(Catalogue catalogue)
     public IReadOnlyList<Limit> For(Check check, FindingReport finding, Vehicle vehicle, string? jurisdiction) =>
         finding.Limit is { } supplied ? [Supplied(check, supplied)] : For(check, finding.Position, vehicle, jurisdiction);
 
-    /// <summary>Our limits that apply at a position; without a jurisdiction those of all.</summary>
-    public IReadOnlyList<Limit> For(Check check, string? position, Vehicle vehicle, string? jurisdiction) =>
-        [.. catalogue.LimitsByCheck[check.Id].Where(limit =>
-            Governs(limit.Jurisdiction, jurisdiction)
-            && limit.When.IsLikely(vehicle)
-            && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))];
-
-    private bool Governs(string? limit, string? jurisdiction)
+    /// <summary>Our limits that apply at a position; without a jurisdiction those of all. Where a country or state sets its own value for
+    /// this vehicle, that of the law around it does not count.</summary>
+    public IReadOnlyList<Limit> For(Check check, string? position, Vehicle vehicle, string? jurisdiction)
     {
-        if (limit is null || jurisdiction is null)
-            return true;
-        for (var law = jurisdiction; law is not null; law = catalogue.Jurisdictions[law].Within)
-        {
-            if (law == limit)
-                return true;
-        }
+        List<string> laws = [.. Chain(jurisdiction)];
+        List<Limit> applying =
+        [
+            .. catalogue.LimitsByCheck[check.Id].Where(limit =>
+                (limit.Jurisdiction is null || jurisdiction is null || laws.Contains(limit.Jurisdiction))
+                && limit.When.IsLikely(vehicle)
+                && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position))),
+        ];
+        return [.. applying.Where(limit => !applying.Any(nearer => Replaces(nearer, limit)))];
 
-        return false;
+        bool Replaces(Limit nearer, Limit limit) =>
+            jurisdiction is not null && nearer.Jurisdiction is not null && limit.Jurisdiction is not null
+            && laws.IndexOf(nearer.Jurisdiction) < laws.IndexOf(limit.Jurisdiction)
+            && nearer.Deficiency == limit.Deficiency && (nearer.Minimum is null) == (limit.Minimum is null) && nearer.Position == limit.Position;
+    }
+
+    private IEnumerable<string> Chain(string? jurisdiction)
+    {
+        for (var law = jurisdiction; law is not null; law = catalogue.Jurisdictions[law].Within)
+            yield return law;
     }
 
     private Limit Supplied(Check check, SuppliedLimit supplied)
