@@ -7,7 +7,7 @@ public partial class TroubleCodeListTests
 {
     // Read by hand: other words for the same thing.
     private static readonly HashSet<string> OtherWords =
-        ["P202D", "P2BA9", "P0404", "P0409", "P046C", "P0780", "P0894", "U0101", "P0234", "P0299", "U0001", "U0100"];
+        ["P202D", "P2BA9", "P0404", "P0409", "P046C", "P0780", "P0894", "U0101", "P0234", "P0299", "U0001", "U0100", "P20F4", "P20F5", "C0072"];
 
     private static readonly HashSet<string> Small = ["a", "of", "in", "on", "or", "and", "to", "for", "by", "at", "too", "the", "is", "not"];
 
