@@ -38,7 +38,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
     private static string Shape(string kind) => kind switch
     {
         "codes" => "a trouble code such as P0301",
-        "jurisdictions" => "two capital letters such as US",
+        "jurisdictions" => "two capital letters such as US, or a part of a country such as US-WA",
         "facts" => "letters and digits such as ageYears",
         _ => "lower-case words joined by hyphens",
     };
@@ -49,7 +49,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
     [GeneratedRegex("^[PBCU][0-3][0-9A-F]{3}\\z")]
     private static partial Regex Code();
 
-    [GeneratedRegex("^[A-Z]{2}\\z")]
+    [GeneratedRegex("^[A-Z]{2}(-[A-Z]{2})?\\z")]
     private static partial Regex Jurisdiction();
 
     [GeneratedRegex("^[a-z][A-Za-z0-9]*\\z")]

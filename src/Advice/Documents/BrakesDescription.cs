@@ -11,4 +11,7 @@ public sealed record BrakesDescription
 
     /// <summary>cable or electric.</summary>
     public string? Parking { get; init; }
+
+    /// <summary>Grade of the brake fluid: dot3, dot4, dot5 or dot51.</summary>
+    public string? Fluid { get; init; }
 }

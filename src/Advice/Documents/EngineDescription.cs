@@ -17,4 +17,7 @@ public sealed record EngineDescription
 
     /// <summary>Whether it has a turbocharger or supercharger.</summary>
     public bool? ForcedInduction { get; init; }
+
+    /// <summary>Whether fuel is injected into the cylinders.</summary>
+    public bool? DirectInjection { get; init; }
 }

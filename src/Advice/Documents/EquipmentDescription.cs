@@ -23,4 +23,7 @@ public sealed record EquipmentDescription
 
     /// <summary>Stopping the engine at halts.</summary>
     public bool? StartStop { get; init; }
+
+    /// <summary>Whether winter tyres are on.</summary>
+    public bool? WinterTyres { get; init; }
 }

@@ -24,12 +24,14 @@ public static class VehicleReader
         Truth("interference", vehicle.Engine?.Interference);
         Word("ignition", vehicle.Engine?.Ignition);
         Truth("forcedInduction", vehicle.Engine?.ForcedInduction);
+        Truth("directInjection", vehicle.Engine?.DirectInjection);
         Number("cylinders", vehicle.Engine?.Cylinders);
         Word("steeringAssist", vehicle.Steering?.Assist);
         Number("wheelDiameterIn", UnitConversion.Convert(vehicle.Steering?.WheelDiameter, "in"));
         Word("frontBrakes", vehicle.Brakes?.Front);
         Word("rearBrakes", vehicle.Brakes?.Rear);
         Word("parkingBrake", vehicle.Brakes?.Parking);
+        Word("brakeFluid", vehicle.Brakes?.Fluid);
         Truth("limitedSlip", vehicle.Equipment?.LimitedSlip);
         Truth("antilockBrakes", vehicle.Equipment?.AntilockBrakes);
         Truth("airSuspension", vehicle.Equipment?.AirSuspension);
@@ -37,9 +39,14 @@ public static class VehicleReader
         Truth("sunroof", vehicle.Equipment?.Sunroof);
         Truth("keylessStart", vehicle.Equipment?.KeylessStart);
         Truth("startStop", vehicle.Equipment?.StartStop);
+        Truth("winterTyres", vehicle.Equipment?.WinterTyres);
         Number(Vehicle.OdometerKm, UnitConversion.Convert(vehicle.Odometer, "km"));
         if (vehicle.ModelYear is { } year)
+        {
+            Number("modelYear", year);
             Number(Vehicle.AgeYears, Math.Max(0, MeanYear.Between(new DateOnly(year, 1, 1), asOf)));
+        }
+
         return new Vehicle(words, numbers);
 
         void Word(string fact, string? word)

@@ -28,28 +28,35 @@ public sealed class LimitChoice(Catalogue catalogue)
             worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
     }
 
-    private IEnumerable<Limit> Applying(Check check, string? position, Case @case) =>
-        catalogue.LimitsByCheck[check.Id]
-            .Where(limit => Governs(limit.Jurisdiction, @case.Jurisdiction)
-                && limit.When.IsLikely(@case.Vehicle)
-                && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
-            .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>();
+    /// <summary>Where a country or state sets its own value for this vehicle, that of the law around it does not count.</summary>
+    private IEnumerable<Limit> Applying(Check check, string? position, Case @case)
+    {
+        List<string> laws = [.. Laws(@case.Jurisdiction)];
+        List<Limit> applying =
+        [
+            .. catalogue.LimitsByCheck[check.Id]
+                .Where(limit => (limit.Jurisdiction is null || laws.Count == 0 || laws.Contains(limit.Jurisdiction))
+                    && limit.When.IsLikely(@case.Vehicle)
+                    && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
+                .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>(),
+        ];
+        return applying.Where(limit => !applying.Exists(nearer => Replaces(nearer, limit)));
+
+        bool Replaces(Limit nearer, Limit limit) =>
+            nearer.Jurisdiction is not null && limit.Jurisdiction is not null && laws.IndexOf(nearer.Jurisdiction) < laws.IndexOf(limit.Jurisdiction)
+            && nearer.Deficiency == limit.Deficiency && (nearer.Minimum is null) == (limit.Minimum is null) && nearer.Position == limit.Position
+            && nearer.AcrossAxle == limit.AcrossAxle;
+    }
 
     private static Limit? OnVehicle(Limit limit, Vehicle vehicle) =>
         limit.Times is null ? limit
         : vehicle.Number(limit.Times) is { } times ? limit with { Minimum = limit.Minimum * times, Maximum = limit.Maximum * times, Times = null }
         : null;
 
-    private bool Governs(string? limit, string? jurisdiction)
+    /// <summary>A law and those around it, nearest first.</summary>
+    private IEnumerable<string> Laws(string? jurisdiction)
     {
-        if (limit is null || jurisdiction is null)
-            return true;
         for (var law = jurisdiction; law is not null; law = catalogue.Jurisdictions[law].Within)
-        {
-            if (law == limit)
-                return true;
-        }
-
-        return false;
+            yield return law;
     }
 }

@@ -35,6 +35,7 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
         Cylinders = engine.Known("cylinders")?.Integer(1, MostCylinders),
         Ignition = engine.Known("ignition")?.OneOf(words.Ignition),
         ForcedInduction = engine.Known("forcedInduction")?.Truth(),
+        DirectInjection = engine.Known("directInjection")?.Truth(),
     };
 
     private SteeringDescription Steering(ObjectReader steering) => new()
@@ -48,6 +49,7 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
         Front = brakes.Known("front")?.OneOf(words.FrontBrakes),
         Rear = brakes.Known("rear")?.OneOf(words.RearBrakes),
         Parking = brakes.Known("parking")?.OneOf(words.ParkingBrake),
+        Fluid = brakes.Known("fluid")?.OneOf(words.BrakeFluid),
     };
 
     private static EquipmentDescription Equipment(ObjectReader equipment) => new()
@@ -59,5 +61,6 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
         Sunroof = equipment.Known("sunroof")?.Truth(),
         KeylessStart = equipment.Known("keylessStart")?.Truth(),
         StartStop = equipment.Known("startStop")?.Truth(),
+        WinterTyres = equipment.Known("winterTyres")?.Truth(),
     };
 }

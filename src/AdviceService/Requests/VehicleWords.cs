@@ -44,6 +44,9 @@ internal sealed class VehicleWords(Catalogue catalogue)
     /// <summary>The parking brake.</summary>
     public IReadOnlyList<string> ParkingBrake { get; } = Of(catalogue, "parkingBrake", "cable", "electric");
 
+    /// <summary>The grade of the brake fluid.</summary>
+    public IReadOnlyList<string> BrakeFluid { get; } = Of(catalogue, "brakeFluid", "dot3", "dot4", "dot5", "dot51");
+
     private static string[] Of(Catalogue catalogue, string fact, params string[] otherwise) =>
         catalogue.Facts.TryGetValue(fact, out var known) && known.Kind == FactKind.Word ? [.. known.Values.Keys] : otherwise;
 }

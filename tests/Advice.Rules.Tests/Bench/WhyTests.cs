@@ -30,7 +30,7 @@ public partial class WhyTests
     {
         foreach (var (_, advised, _) in RepositoryCases.Sample)
         {
-            foreach (var suspect in advised.Suspicion.Raised.Take(3).Where(suspect => suspect.Instance.Place is null))
+            foreach (var suspect in advised.Suspicion.Raised.Take(3).Where(suspect => suspect.Instance.Places.Count == suspect.Instance.Fault.Places.Count))
             {
                 var lines = new WhyFault(Catalogue, advised).Of(suspect.Instance.Fault.Id).ToList();
                 var chain = Assert.Single(lines, line => line.Contains("as a probability", StringComparison.Ordinal));

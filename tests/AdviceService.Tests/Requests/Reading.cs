@@ -19,10 +19,10 @@ internal static class Reading
         """
         { "asOf": "2026-03-01", "jurisdiction": "US",
           "vehicle": { "modelYear": 2009, "odometer": {"value": 178000, "unit": "km"}, "body": "suv", "driveline": "fourWheelDrive", "transmission": "automatic",
-            "fuel": "gasoline", "engine": {"timingDrive": "belt", "interference": true, "cylinders": 6, "ignition": "coilOnPlug", "forcedInduction": false},
-            "steering": {"wheelDiameter": {"value": 16, "unit": "in"}, "assist": "power"}, "brakes": {"front": "disc", "rear": "drum", "parking": "cable"},
+            "fuel": "gasoline", "engine": {"timingDrive": "belt", "interference": true, "cylinders": 6, "ignition": "coilOnPlug", "forcedInduction": false, "directInjection": true},
+            "steering": {"wheelDiameter": {"value": 16, "unit": "in"}, "assist": "power"}, "brakes": {"front": "disc", "rear": "drum", "parking": "cable", "fluid": "dot4"},
             "rearAxle": "solid", "equipment": {"limitedSlip": true, "antilockBrakes": true, "airSuspension": false, "airConditioning": true, "sunroof": false,
-            "keylessStart": false, "startStop": false}, "duty": "severe" },
+            "keylessStart": false, "startStop": false, "winterTyres": false}, "duty": "severe" },
           "complaint": "Big clunk from underneath when I shift from reverse into drive",
           "symptoms": [ {"symptom": "clunk", "occasions": ["selecting-gear"], "position": "rear", "present": true} ],
           "troubleCodes": ["P0135", "P0301"],

@@ -67,6 +67,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Words(Member<BrakesDescription>("front"), _words.FrontBrakes);
         Words(Member<BrakesDescription>("rear"), _words.RearBrakes);
         Words(Member<BrakesDescription>("parking"), _words.ParkingBrake);
+        Words(Member<BrakesDescription>("fluid"), _words.BrakeFluid);
 
         OpenApiSchema Member<T>(string name) => Own(schemas[typeof(T).Name].Properties![name]);
     }
