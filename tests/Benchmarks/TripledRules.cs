@@ -29,7 +29,7 @@ internal static class TripledRules
                 FitsByFault = fits.SelectMany(rule => rule.Faults, (rule, fault) => (rule, fault)).ToLookup(one => one.fault, one => one.rule),
                 ShowsBySign = triple.Values.OfType<ShowsRule>().OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Sign),
             },
-            rules.Revision);
+            rules.Revision, []);
     }
 
     private static Rule Again(Rule rule, string ending) => ending == "" ? rule : rule switch
