@@ -25,8 +25,11 @@ internal static class ExplainVerb
         {
             if (result.GetValue(id) is null && !result.GetValue(sensitivity))
                 result.AddError("Name an ID, or ask for the --sensitivity of the whole set.");
-            if (result.GetValue(draws) < 1)
-                result.AddError("--draws must be at least 1.");
+        });
+        draws.Validators.Add(given =>
+        {
+            if (given.GetValueOrDefault<int>() < 1)
+                given.AddError("--draws must be at least 1.");
         });
         explain.SetAction(parsed => parsed.GetValue(sensitivity)
             ? Vary(rules.Of(parsed), parsed.GetValue(id), parsed.GetValue(draws))
