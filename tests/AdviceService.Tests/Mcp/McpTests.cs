@@ -19,6 +19,7 @@ public class McpTests(RunningService service)
         { "inspect", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline"},"workshop":{"minutes":30}}""" },
         { "judge", """{"asOf":"2026-03-01","vehicle":{},"jurisdiction":"EU","findings":[{"check":"tyre-tread-depth","value":1.5,"unit":"mm"}]}""" },
         { "due", """{"asOf":"2026-03-01","vehicle":{"modelYear":2011,"fuel":"gasoline","odometer":{"value":150000,"unit":"km"}}}""" },
+        { "project_wear", """{"asOf":"2026-03-01","check":"tyre-tread-depth","jurisdiction":"EU","measurements":[{"on":"2024-03-01","odometer":{"value":20000,"unit":"km"},"value":8,"unit":"mm"},{"on":"2026-01-01","odometer":{"value":50000,"unit":"km"},"value":5,"unit":"mm"}]}""" },
         { "why_not", """{"asOf":"2026-03-01","vehicle":{"fuel":"gasoline"},"complaint":"It squeals when I brake","fault":"wheel-bearing-worn"}""" },
         { "search_catalogue", """{"words":"brake pads worn","kind":"faults","limit":3}""" },
     };
@@ -46,6 +47,7 @@ public class McpTests(RunningService service)
             "inspect" => "/v1/inspection",
             "judge" => "/v1/judgements",
             "due" => "/v1/due",
+            "project_wear" => "/v1/projections",
             "why_not" => "/v1/why-not",
             _ => "/v1/catalogue/search",
         };
