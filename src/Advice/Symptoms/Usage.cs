@@ -138,6 +138,12 @@ internal static class Usage
         burnout: burn out
         lockup: lock up
         speed up: sped up
+        clunk: clonk
+        boot: gaiter, gaitor
+        seatbelt: seat belt, safety belt
+        timingbelt: timing belt, cam belt, cambelt
+        wheelarch: wheel arch, wheel well, fender well
+        wet: soaked, soaking, soggy, sodden, drenched, waterlogged
         """;
 
     /// <summary>
