@@ -80,7 +80,7 @@ public sealed class ComplaintReader
     }
 
     private static bool StatesTrouble(List<Word> words) =>
-        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no")));
+        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing")));
 
     private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
         string complaint, List<Word> words, bool patient)

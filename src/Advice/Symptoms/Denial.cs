@@ -63,7 +63,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     public bool Ceases(PhraseMatch match)
     {
         var next = NextContent(match.Last.Index + 1, match.Last.Clause);
-        return next >= 0 && IsCeasing(next);
+        return next >= 0 && (IsCeasing(next) || (match.Last.Term == "light" && words[next].Surface is "out" or "off" && words[next].Index + 1 < words.Count && words[next + 1].Surface == "now"));
     }
 
     /// <summary>Whether the clause says that all is well on the occasion that it names.</summary>

@@ -138,6 +138,12 @@ internal static class Usage
         burnout: burn out
         lockup: lock up
         speed up: sped up
+        clunk: clonk
+        boot: gaiter, gaitor
+        seatbelt: seat belt, safety belt
+        timingbelt: timing belt, cam belt, cambelt
+        wheelarch: wheel arch, wheel well, fender well
+        wet: soaked, soaking, soggy, sodden, drenched, waterlogged
         """;
 
     /// <summary>
@@ -157,6 +163,7 @@ internal static class Usage
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>
     public const string Harmless = """
         pull over; pull over to the right; pull over to the left; pull over to the side; pull off the road; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
+        how much; what grinds gears; washing machine shakes; washing machine leaks; washing machine; laptop battery; phone battery; loose spanner; loose change; loose stone;
         light throttle; light load; light braking; light brake; light rain; light acceleration; light pressure; light snow; light steering;
         traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail;
         shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
@@ -179,7 +186,7 @@ internal static class Usage
         apply the brake; applied the brakes; hit the brakes; slam on the brakes; slammed the brakes; step on the brake; press the brake; depress the brake; tap the brakes; let off the brake; release the brake;
         seat belt; belt up; air bag; gas station; fuel station; petrol station; gas mileage; stop light; traffic light; red light; green light; street light; light traffic; stop sign;
         turn signal; oil change; cruise control; remote control; traffic control; head on; front end collision; rear end collision; control of the car; lost control; fire engine; window of time; park the car; in park; parking lot;
-        wear and tear; key parts; tow truck; behind the wheel; rain; gearing up; crack of dawn; next door; door to door; out of gas
+        wear and tear; key parts; tow truck; behind the wheel; rain; gearing up; crack of dawn; next door; door to door; out of gas; off the gas; on the gas; on gas; cheap gas; give it gas; step on the gas; hit the gas
         """;
 
     /// <summary>The entries of a list that is separated by semicolons.</summary>
