@@ -26,7 +26,10 @@ internal sealed class LineAnswers(AdviceDesk desk, LineDetail detail, Action<Exc
         Answer,
         new ExecutionDataflowBlockOptions
         {
-            MaxDegreeOfParallelism = atOnce, BoundedCapacity = atOnce * WaitingForEach, EnsureOrdered = true, CancellationToken = cancel,
+            MaxDegreeOfParallelism = atOnce,
+            BoundedCapacity = atOnce * WaitingForEach,
+            EnsureOrdered = true,
+            CancellationToken = cancel,
         });
 
     private LineReply Answer(NumberedLine line)

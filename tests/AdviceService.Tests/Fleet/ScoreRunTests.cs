@@ -1,8 +1,8 @@
 using System.Text.Json;
+using Advice.Evidence;
 using AdviceService.Fleet;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Tests.Http;
-using Advice.Evidence;
 using CsvHelper;
 using Microsoft.Extensions.DependencyInjection;
 using Parquet.Serialization;

@@ -32,13 +32,18 @@ internal sealed class FleetQueue : IAsyncDisposable
         await queue._jetStream.CreateOrUpdateStreamAsync(
             new StreamConfig(Work, ["advice.work.*.*"])
             {
-                Retention = StreamConfigRetention.Workqueue, Storage = StreamConfigStorage.File, DuplicateWindow = DuplicateWindow,
+                Retention = StreamConfigRetention.Workqueue,
+                Storage = StreamConfigStorage.File,
+                DuplicateWindow = DuplicateWindow,
             },
             cancel);
         queue._results = await queue._jetStream.CreateOrUpdateStreamAsync(
             new StreamConfig(Results, ["advice.result.*.*", "advice.dead.*.*", "advice.total.*"])
             {
-                Storage = StreamConfigStorage.File, MaxMsgsPerSubject = 1, AllowDirect = true, DuplicateWindow = DuplicateWindow,
+                Storage = StreamConfigStorage.File,
+                MaxMsgsPerSubject = 1,
+                AllowDirect = true,
+                DuplicateWindow = DuplicateWindow,
             },
             cancel);
         return queue;
