@@ -7,7 +7,8 @@ internal sealed class Verdicts
 {
     private Verdicts(LimitVerdict decisive, IReadOnlyList<LimitVerdict> all) => (Decisive, All) = (decisive, all);
 
-    /// <summary>The one that decides: the worst class; among equals the limit that is closest to being passed, relative to its size.</summary>
+    /// <summary>The one that decides: the worst class; among equals a law that is broken, then the limit that is closest to being passed,
+    /// relative to its size.</summary>
     public LimitVerdict Decisive { get; }
 
     /// <summary>All of them, the decisive one first.</summary>
@@ -16,7 +17,8 @@ internal sealed class Verdicts
     /// <summary>Our limits together; null where there are none.</summary>
     public static Verdicts? Of(IEnumerable<LimitVerdict> verdicts)
     {
-        var ordered = TradeBesideLaw([.. verdicts]).OrderByDescending(verdict => verdict.Deficiency).ThenBy(verdict => Math.Round(verdict.RelativeMargin, 9))
+        var ordered = TradeBesideLaw([.. verdicts]).OrderByDescending(verdict => verdict.Deficiency)
+            .ThenByDescending(verdict => verdict.IsLaw && verdict.Deficiency > Deficiency.None).ThenBy(verdict => Math.Round(verdict.RelativeMargin, 9))
             .ThenBy(verdict => verdict.Limit.Id, StringComparer.Ordinal).ToList();
         return ordered.Count == 0 ? null : new Verdicts(ordered[0], ordered);
     }

@@ -7,7 +7,8 @@ namespace AdviceService.Tests.Complaints;
 /// <param name="Expect">Ids of symptoms of which any is right; empty where nothing is expected.</param>
 /// <param name="Denied">Ids of symptoms that are denied and must not be read as present.</param>
 /// <param name="OffTopic">Whether it is not about a vehicle's trouble at all.</param>
-public sealed record SecondAuthorPhrase(string Text, IReadOnlyList<string> Expect, IReadOnlyList<string> Denied, bool OffTopic)
+/// <param name="Read">Whether it was read while phrases were written; the others were only counted.</param>
+public sealed record SecondAuthorPhrase(string Text, IReadOnlyList<string> Expect, IReadOnlyList<string> Denied, bool OffTopic, bool Read)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
