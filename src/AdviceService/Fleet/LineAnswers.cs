@@ -19,6 +19,9 @@ internal sealed class LineAnswers(AdviceDesk desk, LineDetail detail, Action<Exc
 
     private static readonly ProblemDocument Fault = ProblemDocument.Of(500, "internal", "The fault is ours and has been logged; the same line will fail again until it is mended.");
 
+    /// <summary>Tells whoever reads standard error of our own faults.</summary>
+    public static void OnStandardError(Exception fault) => Console.Error.WriteLine($"{fault.GetType().Name} while answering a line: {fault.StackTrace}");
+
     /// <summary>Answers many lines at once and gives the replies in the order of the lines. It holds few of them: whoever feeds it waits.</summary>
     /// <param name="atOnce">How many lines are worked on at once.</param>
     /// <param name="cancel">Drops what has not been answered.</param>

@@ -16,7 +16,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
     private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
-    private readonly Lazy<CatalogueSearch> _search = new(() => new(new Entries(rules.Catalogue, rules.Revision)));
+    private CatalogueSearch? _search;
 
     /// <summary>The knowledge as callers read it.</summary>
     public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
@@ -25,11 +25,8 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public string Revision => rules.Revision;
 
     /// <summary>Finds entries of the catalogue by words.</summary>
-    public ReadResult<CatalogueSearchResult> Search(ReadOnlyMemory<byte> utf8Json)
-    {
-        var query = RequestReader.ReadSearch(utf8Json);
-        return new(query.Value is { } asked ? _search.Value.Find(asked) : null, query.Errors, query.Status);
-    }
+    public ReadResult<CatalogueSearchResult> Search(ReadOnlyMemory<byte> utf8Json) =>
+        Answer(RequestReader.ReadSearch(utf8Json), LazyInitializer.EnsureInitialized(ref _search, () => new CatalogueSearch(Entries)).Find);
 
     /// <summary>Answers a request.</summary>
     public ReadResult<AdviceDocument> Answer(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.Read(utf8Json, _advice.Today), _advice.To);
@@ -50,25 +47,14 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public (JsonElement? Id, ReadResult<TriageDocument> Answer) TriageLine(ReadOnlyMemory<byte> utf8Json) => AnswerLine(utf8Json, _advice.Triage);
 
     /// <summary>Answers a why-not question.</summary>
-    public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json)
-    {
-        var question = _reader.ReadWhyNot(utf8Json, _advice.Today);
-        return Answer(question, _advice.WhyNot);
-    }
+    public ReadResult<WhyNotDocument> WhyNot(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.ReadWhyNot(utf8Json, _advice.Today), _advice.WhyNot);
 
     /// <summary>Reads a text, codes and findings.</summary>
-    public ReadResult<IntakeDocument> Intake(ReadOnlyMemory<byte> utf8Json)
-    {
-        var request = _reader.ReadIntake(utf8Json, _advice.Today);
-        return new(request.Value is { } asked ? _advice.Intake(asked) : null, request.Errors, request.Status);
-    }
+    public ReadResult<IntakeDocument> Intake(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.ReadIntake(utf8Json, _advice.Today), _advice.Intake);
 
     /// <summary>Answers when a wearing part reaches its limits.</summary>
-    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json)
-    {
-        var question = _reader.ReadProjection(utf8Json, _advice.Today);
-        return new(question.Value is { } asked ? _wear.Of(asked, _advice.Today) : null, question.Errors, question.Status);
-    }
+    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json) =>
+        Answer(_reader.ReadProjection(utf8Json, _advice.Today), asked => _wear.Of(asked, _advice.Today));
 
     private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
         where T : class

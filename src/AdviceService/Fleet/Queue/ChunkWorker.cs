@@ -21,6 +21,8 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
 
     private static readonly TimeSpan AskAgain = TimeSpan.FromSeconds(2);
 
+    private (DateOnly Day, AdviceDesk Desk)? _desk;
+
     /// <summary>Works.</summary>
     public async Task RunAsync(CancellationToken stop)
     {
@@ -68,8 +70,10 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
 
     private async Task<byte[]> AnswerAsync(Chunk chunk)
     {
-        var desk = new AdviceDesk(rules, new DayClock(chunk.AsOf));
-        var working = new LineAnswers(desk, chunk.Detail, Report).InOrder(atOnce, CancellationToken.None);
+        // A desk is dear to set up, and the chunks of a fleet share their day.
+        if (_desk?.Day != chunk.AsOf)
+            _desk = (chunk.AsOf, new AdviceDesk(rules, new DayClock(chunk.AsOf)));
+        var working = new LineAnswers(_desk.Value.Desk, chunk.Detail, LineAnswers.OnStandardError).InOrder(atOnce, CancellationToken.None);
         var feeding = FeedAsync();
         var replies = new ArrayBufferWriter<byte>();
         await foreach (var reply in working.ReceiveAllAsync())
@@ -88,6 +92,4 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
             working.Complete();
         }
     }
-
-    private static void Report(Exception fault) => Console.Error.WriteLine($"{fault.GetType().Name} while answering a line: {fault.StackTrace}");
 }

@@ -16,9 +16,9 @@ internal sealed record CsvColumn(string Path, Type Type)
     private const string TroubleCodes = "troubleCodes";
     private const string Symptoms = "symptoms";
 
-    private static readonly IReadOnlyDictionary<string, CsvColumn> Known =
-        (CsvColumn[])[new(Id, typeof(string)), .. Members(typeof(AdviceRequest), ""), new(TroubleCodes, typeof(string)), new(Symptoms, typeof(string))] is var all
-            ? all.ToDictionary(column => column.Path, StringComparer.Ordinal) : null!;
+    private static readonly IReadOnlyDictionary<string, CsvColumn> Known = Members(typeof(AdviceRequest), "")
+        .Prepend(new CsvColumn(Id, typeof(string))).Append(new CsvColumn(TroubleCodes, typeof(string))).Append(new CsvColumn(Symptoms, typeof(string)))
+        .ToDictionary(column => column.Path, StringComparer.Ordinal);
 
     /// <summary>The names of all columns.</summary>
     public static IEnumerable<string> Names => Known.Keys;

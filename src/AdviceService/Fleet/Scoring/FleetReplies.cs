@@ -19,7 +19,7 @@ internal sealed class FleetReplies(IRuleBook rules, ScoreOptions options, Action
     {
         using var end = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         var desk = new AdviceDesk(rules, new DayClock(options.AsOf!.Value));
-        var working = new LineAnswers(desk, options.Detail, Report).InOrder(options.AtOnce, end.Token);
+        var working = new LineAnswers(desk, options.Detail, LineAnswers.OnStandardError).InOrder(options.AtOnce, end.Token);
         var feeding = FeedAsync(working, input, done, end.Token);
         try
         {
@@ -49,6 +49,4 @@ internal sealed class FleetReplies(IRuleBook rules, ScoreOptions options, Action
             working.Complete();
         }
     }
-
-    private static void Report(Exception fault) => Console.Error.WriteLine($"{fault.GetType().Name} while answering a line: {fault.StackTrace}");
 }
