@@ -23,6 +23,7 @@ internal static class AdviceApp
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         if (string.IsNullOrEmpty(builder.Configuration["urls"]))
             builder.WebHost.UseUrls(Loopback);
+        builder.WebHost.UseManagementPort(builder.Configuration);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -40,6 +41,7 @@ internal static class AdviceApp
         builder.Services.AddAdviceTools();
 
         var app = builder.Build();
+        app.UseMetrics(rules);
         app.UseResponseCompression();
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRequestDecompression();

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Net;
 using System.Net.Sockets;
 
 namespace AdviceService.Tests.Fleet.Queue;
@@ -8,7 +7,7 @@ namespace AdviceService.Tests.Fleet.Queue;
 public sealed class QueueServer : IDisposable
 {
     private readonly DirectoryInfo _store = Directory.CreateTempSubdirectory("queue-");
-    private readonly int _port = FreePort();
+    private readonly int _port = Port.Free();
     private Process? _server;
 
     /// <summary>Its address; started at the first call.</summary>
@@ -64,12 +63,5 @@ public sealed class QueueServer : IDisposable
         _server?.Kill();
         _server?.WaitForExit();
         _server?.Dispose();
-    }
-
-    private static int FreePort()
-    {
-        using var socket = new TcpListener(IPAddress.Loopback, 0);
-        socket.Start();
-        return ((IPEndPoint)socket.LocalEndpoint).Port;
     }
 }

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Net;
-using System.Net.Sockets;
 using AdviceService.Tests.Http;
 using AdviceService.Tests.Verbs;
 
@@ -22,7 +21,7 @@ public sealed class ReplicaTests : IDisposable
     {
         Skip.If(Program is null && Environment.GetEnvironmentVariable("REQUIRE_REPLICAS") is null, "There is no nginx.");
         var (first, second) = (await StartAsync(), await StartAsync());
-        var port = FreePort();
+        var port = Port.Free();
         using var nginx = Process.Start(new ProcessStartInfo(Program!, ["-c", Configuration(port, first.Port, second.Port), "-e", Path.Combine(_folder.FullName, "error.log")]))!;
         using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}"), Timeout = TimeSpan.FromSeconds(20) };
         var answered = 0;
@@ -95,7 +94,7 @@ public sealed class ReplicaTests : IDisposable
 
     private static async Task<(Process Process, int Port)> StartAsync()
     {
-        var port = FreePort();
+        var port = Port.Free();
         var process = Run.Start("--urls", $"http://127.0.0.1:{port}");
         _ = process.StandardError.ReadToEndAsync();
         using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}") };
@@ -113,12 +112,5 @@ public sealed class ReplicaTests : IDisposable
 
             await Task.Delay(50);
         }
-    }
-
-    private static int FreePort()
-    {
-        using var socket = new TcpListener(IPAddress.Loopback, 0);
-        socket.Start();
-        return ((IPEndPoint)socket.LocalEndpoint).Port;
     }
 }
