@@ -21,17 +21,27 @@ internal static class RealFleet
 
     private static readonly Dictionary<string, string> Drivelines = new()
     {
-        ["RWD"] = "rearWheelDrive", ["FWD"] = "frontWheelDrive", ["AWD"] = "allWheelDrive", ["4WD"] = "fourWheelDrive",
+        ["RWD"] = "rearWheelDrive",
+        ["FWD"] = "frontWheelDrive",
+        ["AWD"] = "allWheelDrive",
+        ["4WD"] = "fourWheelDrive",
     };
 
     private static readonly Dictionary<string, string> Transmissions = new()
     {
-        ["automatic"] = "automatic", ["manual"] = "manual", ["cvt"] = "cvt", ["automated-manual/dct"] = "dualClutch", ["single-speed"] = "singleSpeed",
+        ["automatic"] = "automatic",
+        ["manual"] = "manual",
+        ["cvt"] = "cvt",
+        ["automated-manual/dct"] = "dualClutch",
+        ["single-speed"] = "singleSpeed",
     };
 
     private static readonly Dictionary<string, string> Fuels = new()
     {
-        ["petrol"] = "gasoline", ["diesel"] = "diesel", ["electric"] = "electric", ["cng"] = "cng",
+        ["petrol"] = "gasoline",
+        ["diesel"] = "diesel",
+        ["electric"] = "electric",
+        ["cng"] = "cng",
     };
 
     /// <summary>The fleet, a line for each vehicle; the test skips without the profiles.</summary>
