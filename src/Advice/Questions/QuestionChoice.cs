@@ -60,6 +60,6 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
         ExpectedChange.Worth(probabilities, harms, catalogue.Leaks[Sign.Symptom(symptom)], links);
 
-    private Advised After(Case @case, string symptom, bool present) =>
-        assessment.Of(@case with { MostSteps = 1, Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
+    private Prospect After(Case @case, string symptom, bool present) =>
+        assessment.Foresee(@case with { Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
 }

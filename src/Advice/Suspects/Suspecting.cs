@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
@@ -5,10 +6,24 @@ using Advice.Knowledge;
 namespace Advice.Suspects;
 
 /// <summary>From evidence to suspects: builds the noisy-OR network of a case and solves it.</summary>
-public sealed class Suspecting(Catalogue catalogue)
+public sealed class Suspecting
 {
-    private readonly PriorOnVehicle _priors = new(catalogue);
-    private readonly PlaceBlocks _blocks = new(catalogue);
+    private readonly Catalogue _catalogue;
+    private readonly PriorOnVehicle _priors;
+    private readonly PlaceBlocks _blocks;
+    private readonly Fault[] _faults;
+    private readonly FrozenDictionary<string, int> _numbers;
+
+    /// <summary>Suspects by a rule set.</summary>
+    public Suspecting(Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(catalogue);
+        _catalogue = catalogue;
+        _priors = new(catalogue);
+        _blocks = new(catalogue);
+        _faults = [.. catalogue.Faults.Values.OrderBy(fault => fault.Id, StringComparer.Ordinal)];
+        _numbers = _faults.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
+    }
 
     /// <summary>The suspects of a case.</summary>
     public Suspicion Suspect(Case @case, CaseEvidence evidence)
@@ -16,7 +31,7 @@ public sealed class Suspecting(Catalogue catalogue)
         var instances = Instances(@case, evidence);
         var network = new NoisyOrNetwork(
             [.. instances.Select(instance => instance.Prior)],
-            [.. SignGroup.Of(evidence, catalogue).Select(group => group.Manifest(instances))]);
+            [.. SignGroup.Of(evidence, _catalogue).Select(group => group.Manifest(instances))]);
         var posterior = ExactInference.Solve(network);
         return new Suspicion(
             network, [.. instances.Select((instance, i) => new Suspect(instance, posterior.Probabilities[i]))], posterior.LeftOut);
@@ -26,15 +41,27 @@ public sealed class Suspecting(Catalogue catalogue)
     {
         var factors = evidence.Factors.ToLookup(factor => factor.Fault);
         var instances = new List<FaultInstance>();
-        foreach (var links in evidence.Links.GroupBy(link => link.Fault).OrderBy(group => group.Key, StringComparer.Ordinal))
+        foreach (var (fault, links) in ByFault(evidence.Links))
         {
-            var fault = catalogue.Faults[links.Key];
             var prior = _priors.Of(fault, @case.Vehicle, factors[fault.Id]) * @case.Named.Factor(fault.System);
-            var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByFault[fault.Id], @case.Vehicle);
-            foreach (var block in _blocks.Of(fault, [.. links]))
+            var onlyIf = VehicleFit.OnlyIf(_catalogue.FitsByFault[fault.Id], @case.Vehicle);
+            foreach (var block in _blocks.Of(fault, links))
                 instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));
         }
 
         return instances;
+    }
+
+    /// <summary>The links of each fault, faults by id.</summary>
+    private IEnumerable<(Fault Fault, List<Link> Links)> ByFault(IReadOnlyList<Link> links)
+    {
+        var byNumber = new List<Link>?[_faults.Length];
+        foreach (var link in links)
+            (byNumber[_numbers[link.Fault]] ??= []).Add(link);
+        for (var number = 0; number < byNumber.Length; number++)
+        {
+            if (byNumber[number] is { } own)
+                yield return (_faults[number], own);
+        }
     }
 }
