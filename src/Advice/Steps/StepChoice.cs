@@ -17,25 +17,29 @@ public sealed class StepChoice(Catalogue catalogue)
     {
         var raised = suspicion.Raised;
         var weights = Weights(raised);
-        var options = Options(@case, raised, mayDrive);
+        var options = Options(@case, raised, On(@case), mayDrive);
         var ranked = HarmFoundRanking.GreedyWithLift(weights, options, Urgent(raised));
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
         var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised);
-        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Except(steps.Select(step => step.Check.Id))]);
+        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]);
     }
 
     /// <summary>The first of the steps; null where there is none.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
+    /// <param name="vehicle">What its vehicle has.</param>
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
-    public Check? First(Case @case, Suspicion suspicion, bool mayDrive)
+    internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
         if (@case.Workshop.Minutes is not null)
             return Choose(@case with { MostSteps = 1 }, suspicion, mayDrive).Steps is [var step, ..] ? step.Check : null;
         var raised = suspicion.Raised;
-        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Options(@case, raised, mayDrive), Urgent(raised));
+        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Options(@case, raised, vehicle, mayDrive), Urgent(raised));
         return first is null ? null : catalogue.Checks[first.Id];
     }
+
+    /// <summary>What the vehicle of a case has.</summary>
+    internal NeedsOnVehicle On(Case @case) => new(_finders.Needs, @case.Vehicle);
 
     private static double[] Weights(IReadOnlyList<Suspect> raised) => [.. raised.Select(suspect => suspect.Weight)];
 
@@ -77,9 +81,9 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>The checks still to be done that can find something, by id.</summary>
-    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, bool mayDrive)
+    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle, bool mayDrive)
     {
-        var (found, counts) = Found(@case, raised);
+        var (found, counts) = Found(raised, vehicle);
         var detections = new Detection[]?[counts.Length];
         var options = new List<CheckOption>();
         for (var check = 0; check < counts.Length; check++)
@@ -101,21 +105,17 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>What every check can find on this vehicle, by cause, and how much each finds.</summary>
-    private (List<(int Check, Detection Detection)> Found, int[] Counts) Found(Case @case, IReadOnlyList<Suspect> raised)
+    private (List<(int Check, Detection Detection)> Found, int[] Counts) Found(IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle)
     {
         var found = new List<(int Check, Detection Detection)>(4 * raised.Count);
         var counts = new int[_finders.Checks.Length];
-        var shares = new double[_finders.Needs.Count];
-        Array.Fill(shares, double.NaN);
         for (var cause = 0; cause < raised.Count; cause++)
         {
             foreach (var (check, need, surely) in _finders.Of(raised[cause].Instance.Fault.Id))
             {
-                if (double.IsNaN(shares[need]))
-                    shares[need] = _finders.Needs[need].Share(@case.Vehicle);
-                if (surely * shares[need] <= 0)
+                if (surely * vehicle.Share(need) is not (> 0 and var finds))
                     continue;
-                found.Add((check, new Detection(cause, surely * shares[need])));
+                found.Add((check, new Detection(cause, finds)));
                 counts[check]++;
             }
         }

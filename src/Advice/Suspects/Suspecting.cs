@@ -9,7 +9,6 @@ namespace Advice.Suspects;
 public sealed class Suspecting
 {
     private readonly Catalogue _catalogue;
-    private readonly PriorOnVehicle _priors;
     private readonly PlaceBlocks _blocks;
     private readonly Fault[] _faults;
     private readonly FrozenDictionary<string, int> _numbers;
@@ -19,16 +18,21 @@ public sealed class Suspecting
     {
         ArgumentNullException.ThrowIfNull(catalogue);
         _catalogue = catalogue;
-        _priors = new(catalogue);
         _blocks = new(catalogue);
         _faults = [.. catalogue.Faults.Values.OrderBy(fault => fault.Id, StringComparer.Ordinal)];
         _numbers = _faults.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
     }
 
     /// <summary>The suspects of a case.</summary>
-    public Suspicion Suspect(Case @case, CaseEvidence evidence)
+    public Suspicion Suspect(Case @case, CaseEvidence evidence) => Suspect(evidence, On(@case));
+
+    /// <summary>What is known of faults on the vehicle of a case.</summary>
+    internal FaultsOnVehicle On(Case @case) => new(_faults, _catalogue, @case);
+
+    /// <summary>The suspects of a case on a vehicle whose faults are known.</summary>
+    internal Suspicion Suspect(CaseEvidence evidence, FaultsOnVehicle vehicle)
     {
-        var instances = Instances(@case, evidence);
+        var instances = Instances(evidence, vehicle);
         var network = new NoisyOrNetwork(
             [.. instances.Select(instance => instance.Prior)],
             [.. SignGroup.Of(evidence, _catalogue).Select(group => group.Manifest(instances))]);
@@ -37,31 +41,23 @@ public sealed class Suspecting
             network, [.. instances.Select((instance, i) => new Suspect(instance, posterior.Probabilities[i]))], posterior.LeftOut);
     }
 
-    private List<FaultInstance> Instances(Case @case, CaseEvidence evidence)
+    private List<FaultInstance> Instances(CaseEvidence evidence, FaultsOnVehicle vehicle)
     {
         var factors = evidence.Factors.ToLookup(factor => factor.Fault);
+        var byNumber = new List<Link>?[_faults.Length];
+        foreach (var link in evidence.Links)
+            (byNumber[_numbers[link.Fault]] ??= []).Add(link);
         var instances = new List<FaultInstance>();
-        foreach (var (fault, links) in ByFault(evidence.Links))
+        for (var number = 0; number < byNumber.Length; number++)
         {
-            var prior = _priors.Of(fault, @case.Vehicle, factors[fault.Id]) * @case.Named.Factor(fault.System);
-            var onlyIf = VehicleFit.OnlyIf(_catalogue.FitsByFault[fault.Id], @case.Vehicle);
+            if (byNumber[number] is not { } links)
+                continue;
+            var fault = _faults[number];
+            var (prior, onlyIf) = vehicle.Of(number, factors[fault.Id]);
             foreach (var block in _blocks.Of(fault, links))
                 instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));
         }
 
         return instances;
-    }
-
-    /// <summary>The links of each fault, faults by id.</summary>
-    private IEnumerable<(Fault Fault, List<Link> Links)> ByFault(IReadOnlyList<Link> links)
-    {
-        var byNumber = new List<Link>?[_faults.Length];
-        foreach (var link in links)
-            (byNumber[_numbers[link.Fault]] ??= []).Add(link);
-        for (var number = 0; number < byNumber.Length; number++)
-        {
-            if (byNumber[number] is { } own)
-                yield return (_faults[number], own);
-        }
     }
 }
