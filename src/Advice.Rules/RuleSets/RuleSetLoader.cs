@@ -30,6 +30,9 @@ public static class RuleSetLoader
         return new ReviewedRules(book, [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
     }
 
+    /// <summary>Hash of the files of a folder.</summary>
+    internal static string RevisionOf(string directory) => Revision.Of(Files(directory, new Problems()));
+
     /// <summary>The files of a folder without errors, parsed.</summary>
     internal static (IReadOnlyList<RuleFile> Files, IReadOnlyList<MappingNode> Nodes) Parse(string directory)
     {

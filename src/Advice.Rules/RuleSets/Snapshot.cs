@@ -27,6 +27,9 @@ public static class Snapshot
         File.WriteAllBytes(Path.Combine(directory, FileName), [.. Key(Revision.Of(files), content.ToArray()), .. content.ToArray()]);
     }
 
+    /// <summary>Whether the folder has a snapshot that a start would use.</summary>
+    public static bool IsUsable(string directory) => Read(directory, RuleSetLoader.RevisionOf(directory)) is not null;
+
     /// <summary>The parsed files; null where there is no snapshot, or one of other files, of another build or with other bytes than were written.</summary>
     /// <param name="directory">The folder of the rules.</param>
     /// <param name="revision">Hash of its files.</param>
