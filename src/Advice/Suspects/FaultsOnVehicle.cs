@@ -15,13 +15,13 @@ internal sealed class FaultsOnVehicle(Fault[] faults, Catalogue catalogue, Case 
 
     /// <summary>Probability of the fault before signs, and what must be true of the vehicle for it to exist.</summary>
     /// <param name="number">Place of the fault among all faults.</param>
-    /// <param name="factors">What makes it more or less likely on this vehicle.</param>
-    public (double Prior, string? OnlyIf) Of(int number, IEnumerable<OddsFactor> factors)
+    /// <param name="factors">What makes faults more or less likely on this vehicle, by fault.</param>
+    public (double Prior, string? OnlyIf) Of(int number, Lazy<ILookup<string, OddsFactor>> factors)
     {
         if (_known[number] is { } known)
             return known;
         var fault = faults[number];
-        known = (_priors.Of(fault, @case.Vehicle, factors) * @case.Named.Factor(fault.System), VehicleFit.OnlyIf(catalogue.FitsByFault[fault.Id], @case.Vehicle));
+        known = (_priors.Of(fault, @case.Vehicle, factors.Value[fault.Id]) * @case.Named.Factor(fault.System), VehicleFit.OnlyIf(catalogue.FitsByFault[fault.Id], @case.Vehicle));
         _known[number] = known;
         return known;
     }

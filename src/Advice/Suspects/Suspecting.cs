@@ -43,7 +43,7 @@ public sealed class Suspecting
 
     private List<FaultInstance> Instances(CaseEvidence evidence, FaultsOnVehicle vehicle)
     {
-        var factors = evidence.Factors.ToLookup(factor => factor.Fault);
+        var factors = new Lazy<ILookup<string, OddsFactor>>(() => evidence.Factors.ToLookup(factor => factor.Fault));
         var byNumber = new List<Link>?[_faults.Length];
         foreach (var link in evidence.Links)
             (byNumber[_numbers[link.Fault]] ??= []).Add(link);
@@ -53,7 +53,7 @@ public sealed class Suspecting
             if (byNumber[number] is not { } links)
                 continue;
             var fault = _faults[number];
-            var (prior, onlyIf) = vehicle.Of(number, factors[fault.Id]);
+            var (prior, onlyIf) = vehicle.Of(number, factors);
             foreach (var block in _blocks.Of(fault, links))
                 instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));
         }
