@@ -8,7 +8,10 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds a check to the workshop arithmetic that its value goes into.</summary>
 internal static class ArithmeticBinder
 {
-    private static readonly string[] Members = ["computation", "input", "with"];
+    private static readonly string[] Members = ["computation", "input", "with", "asks"];
+
+    // What has no unit in a computation is counted, or is the ratio of two like quantities; water has a density of 1 kg/L.
+    private static readonly string[] Plain = ["count", "lambda", "kg/L"];
 
     /// <summary>The computation that an entry names.</summary>
     public static Computation? Computation(this EntryReader reader)
@@ -28,17 +31,15 @@ internal static class ArithmeticBinder
     {
         if (check.Inner("arithmetic", "arithmetic", Members) is not { } reader)
             return null;
-        if (unit is null)
-            check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value goes into workshop arithmetic");
-        var (computation, name) = (reader.Computation(), reader.Text("input"));
-        var with = With(reader);
-        if (computation is null || unit is null)
+        if (unit is null && reader.Has("input"))
+            check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value is an input of workshop arithmetic");
+        var (computation, name) = (reader.Computation(), reader.TextOrNull("input"));
+        var (with, asks) = (With(reader), reader.Texts("asks"));
+        if (computation is null || (unit is null && name is not null))
             return null;
         var inputs = computation.Inputs.ToDictionary(input => input.Name);
-        if (!inputs.TryGetValue(name, out var input) || input is not NumberInput number)
-            problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
-        else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : unit != "count")
-            reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
+        if (name is not null)
+            Measured(reader, name, computation, unit!, problems);
         foreach (var (member, word) in with)
         {
             if (inputs.GetValueOrDefault(member) is not WordInput given)
@@ -47,9 +48,20 @@ internal static class ArithmeticBinder
                 problems.AddNoValue(reader.At("with"), word, member, given.Words);
         }
 
-        foreach (var missing in computation.Inputs.Where(one => !one.Optional && one is not DayInput && one.Name != name && !with.ContainsKey(one.Name)))
-            reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing.Name}', which a value of this check does not give");
-        return new CheckArithmetic(computation.Name, name, with);
+        string[] free = [.. inputs.Values.Where(one => one is not DayInput && one.Name != name && !with.ContainsKey(one.Name)).Select(one => one.Name)];
+        foreach (var asked in asks.Except(free))
+            problems.AddNoValue(reader.At("asks"), asked, "asks", free);
+        foreach (var missing in free.Where(one => !inputs[one].Optional).Except(asks))
+            reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing}', which a value of this check does not give; let a finding carry it: 'asks'");
+        return new CheckArithmetic(computation.Name, name, with, asks);
+    }
+
+    private static void Measured(EntryReader reader, string name, Computation computation, string unit, Problems problems)
+    {
+        if (computation.Inputs.FirstOrDefault(one => one.Name == name) is not NumberInput number)
+            problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
+        else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : !Plain.Contains(unit))
+            reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
     }
 
     private static Dictionary<string, string> With(EntryReader reader)

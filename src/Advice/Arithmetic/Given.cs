@@ -25,6 +25,9 @@ public sealed class Given(IReadOnlyDictionary<Input, object> values)
     /// <summary>Whether it was given.</summary>
     public bool Has(Input input) => values.ContainsKey(input);
 
+    /// <summary>Everything that was given.</summary>
+    public IReadOnlyDictionary<Input, object> All => values;
+
     /// <summary>A number, or null where it was left out.</summary>
     public double? Maybe(NumberInput input) => values.TryGetValue(input, out var value) ? (double)value : null;
 

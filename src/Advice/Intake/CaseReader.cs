@@ -49,7 +49,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     }
 
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, DateOnly asOf) =>
-        judgement with { Arithmetic = _arithmetic.Of(finding), Projection = _trend.Of(finding, request, asOf) };
+        _arithmetic.Beside(judgement, finding, asOf) with { Projection = _trend.Of(finding, request, asOf) };
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [
