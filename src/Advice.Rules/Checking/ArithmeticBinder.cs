@@ -8,7 +8,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds a check to the workshop arithmetic that its value goes into.</summary>
 internal static class ArithmeticBinder
 {
-    private static readonly string[] Members = ["computation", "input", "with", "asks"];
+    private static readonly string[] Members = ["computation", "input", "with", "asks", "facts"];
 
     // What has no unit in a computation is counted, or is the ratio of two like quantities; water has a density of 1 kg/L.
     private static readonly string[] Plain = ["count", "lambda", "kg/L"];
@@ -26,15 +26,16 @@ internal static class ArithmeticBinder
     /// <summary>Reads it; null where the check names none.</summary>
     /// <param name="check">The check.</param>
     /// <param name="unit">Unit that the check measures in; null where it does not measure.</param>
+    /// <param name="facts">The facts about vehicles.</param>
     /// <param name="problems">Where to note errors.</param>
-    public static CheckArithmetic? Read(EntryReader check, string? unit, Problems problems)
+    public static CheckArithmetic? Read(EntryReader check, string? unit, Table<VehicleFact> facts, Problems problems)
     {
         if (check.Inner("arithmetic", "arithmetic", Members) is not { } reader)
             return null;
         if (unit is null && reader.Has("input"))
             check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value is an input of workshop arithmetic");
         var (computation, name) = (reader.Computation(), reader.TextOrNull("input"));
-        var (with, asks) = (With(reader), reader.Texts("asks"));
+        var (with, asks, known) = (Words(reader, "with"), reader.Texts("asks"), Words(reader, "facts"));
         if (computation is null || (unit is null && name is not null))
             return null;
         var inputs = computation.Inputs.ToDictionary(input => input.Name);
@@ -48,12 +49,20 @@ internal static class ArithmeticBinder
                 problems.AddNoValue(reader.At("with"), word, member, given.Words);
         }
 
-        string[] free = [.. inputs.Values.Where(one => one is not DayInput && one.Name != name && !with.ContainsKey(one.Name)).Select(one => one.Name)];
+        string[] free = [.. inputs.Values.Where(one => one is not DayInput { Past: false } && one.Name != name && !with.ContainsKey(one.Name)).Select(one => one.Name)];
         foreach (var asked in asks.Except(free))
             problems.AddNoValue(reader.At("asks"), asked, "asks", free);
-        foreach (var missing in free.Where(one => !inputs[one].Optional).Except(asks))
+        foreach (var missing in free.Where(one => inputs[one].IsRequired).Except(asks))
             reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing}', which a value of this check does not give; let a finding carry it: 'asks'");
-        return new CheckArithmetic(computation.Name, name, with, asks);
+        foreach (var (member, fact) in known)
+        {
+            if (!asks.Contains(member))
+                problems.AddNoValue(reader.At("facts"), member, "facts", asks);
+            else if (!facts.TryGet(fact, out var found) || inputs.GetValueOrDefault(member) is not WordInput word || found.Values.Count == 0 || found.Values.Values.Except(word.Words).Any())
+                reader.Refuse(ErrorCode.UnknownWord, "facts", $"'{fact}' is no vehicle fact whose values are named like the words of '{member}'");
+        }
+
+        return new CheckArithmetic(computation.Name, name, with, asks, known);
     }
 
     private static void Measured(EntryReader reader, string name, Computation computation, string unit, Problems problems)
@@ -64,15 +73,15 @@ internal static class ArithmeticBinder
             reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
     }
 
-    private static Dictionary<string, string> With(EntryReader reader)
+    private static Dictionary<string, string> Words(EntryReader reader, string member)
     {
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (reader.Raw("with") is not { } node)
+        if (reader.Raw(member) is not { } node)
             return words;
         foreach (var (key, value) in node is MappingNode mapping ? mapping.Members : [])
             words.TryAdd(key.Value, value is ScalarNode scalar ? scalar.Value : "");
         if (words.Count == 0)
-            reader.Refuse(ErrorCode.WrongShape, "with", $"'with' must be a mapping of inputs to words, not {node.Shape}");
+            reader.Refuse(ErrorCode.WrongShape, member, $"'{member}' must be a mapping of inputs to words, not {node.Shape}");
         return words;
     }
 }

@@ -5,4 +5,6 @@ namespace Advice.Knowledge;
 /// <param name="Input">The input that the measured value is; null where a finding carries all of them.</param>
 /// <param name="With">Words for inputs that the check itself decides.</param>
 /// <param name="Asks">Inputs that a finding may carry.</param>
-public sealed record CheckArithmetic(string Computation, string? Input, IReadOnlyDictionary<string, string> With, IReadOnlyList<string> Asks);
+/// <param name="Facts">Ids of the vehicle facts that some of those inputs are: each is taken for the other where that is not given.</param>
+public sealed record CheckArithmetic(
+    string Computation, string? Input, IReadOnlyDictionary<string, string> With, IReadOnlyList<string> Asks, IReadOnlyDictionary<string, string> Facts);

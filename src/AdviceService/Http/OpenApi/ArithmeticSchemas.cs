@@ -26,7 +26,7 @@ internal sealed class ArithmeticSchemas : IDocumentFilter
     }
 
     private static OpenApiSchema Body(Computation computation) => Object(
-        computation.Inputs.Where(input => !input.Optional && input is not DayInput).Select(input => input.Name),
+        computation.Inputs.Where(input => input.IsRequired).Select(input => input.Name),
         [.. computation.Inputs.Select(input => (input.Name, Described(input)))]);
 
     /// <summary>An input with what it is.</summary>
