@@ -23,10 +23,10 @@ public class RoadworthinessTestTests
 
     /// <summary>Directive 2014/45/EU, article 5(4): an extra test from 160,000 km on, once.</summary>
     [Theory]
-    [InlineData(159_999, 90_000, "later")]
-    [InlineData(160_000, 90_000, "early")]
-    [InlineData(160_000, null, "early")]
-    [InlineData(180_000, 160_000, "later")]
+    [InlineData(159_999.0, 90_000.0, "later")]
+    [InlineData(160_000.0, 90_000.0, "early")]
+    [InlineData(160_000.0, null, "early")]
+    [InlineData(180_000.0, 160_000.0, "later")]
     public void Directive201445_ExtraTestAt160000Km(double km, double? then, string verdict)
     {
         List<(string, object)> given = [("law", "EU"), ("registered", Registered), ("lastTest", new DateOnly(2025, 3, 1)), ("asOf", new DateOnly(2026, 3, 1)), ("odometer", km)];
