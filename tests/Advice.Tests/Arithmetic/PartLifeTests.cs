@@ -36,6 +36,7 @@ public class PartLifeTests
             Assert.True(LogLikelihood(new WeibullLife(life.Shape * shape, life.Scale * scale)) < LogLikelihood(life));
     }
 
+    /// <summary>The distribution function of MathNet holds to eight digits only: at (1/2)⁴ it gives 0.93941307 for e^(−1/16) = 0.939413063.</summary>
     [Fact]
     public void Moments_AreThoseOfMathNet() => Gen.Select(Gen.Double[0.5, 8], Gen.Double[1, 500_000]).Sample((shape, scale) =>
     {
@@ -43,8 +44,8 @@ public class PartLifeTests
 
         Assert.Equal(theirs.Mean, ours.Mean, 1e-6 * scale);
         Assert.Equal(theirs.StdDev, ours.Deviation, 1e-6 * theirs.StdDev);
-        Assert.Equal(1 - theirs.CumulativeDistribution(scale / 2), ours.Surviving(scale / 2), 1e-9);
-        Assert.Equal(0.1, theirs.CumulativeDistribution(ours.FailedBy(0.1)), 1e-9);
+        Assert.Equal(1 - theirs.CumulativeDistribution(scale / 2), ours.Surviving(scale / 2), 1e-7);
+        Assert.Equal(0.1, theirs.CumulativeDistribution(ours.FailedBy(0.1)), 1e-7);
     });
 
     [Fact]
