@@ -48,8 +48,10 @@ public sealed class ComplaintReader
     public ComplaintReading Read(string complaint)
     {
         ArgumentNullException.ThrowIfNull(complaint);
-        var raw = WordSplitter.Split(complaint);
-        var codes = TroubleCodeScanner.Scan(raw);
+        var all = WordSplitter.Split(complaint);
+        var elsewhere = Subject.Elsewhere(all, vocabulary.Read(all).Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet());
+        var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
+        var codes = TroubleCodeScanner.Scan(all);
         var onsets = OnsetScanner.Scan(complaint, raw);
         var words = vocabulary.Read(raw);
         var reading = Read(complaint, words, patient: false);
@@ -57,7 +59,7 @@ public sealed class ComplaintReader
             reading = Read(complaint, words, patient: true);
         var mentions = systems.Find(complaint, words).ToList();
         var services = this.services.Find(complaint, words, onsets, mentions).ToList();
-        var sentences = raw.GroupBy(w => w.Sentence).ToList();
+        var sentences = all.GroupBy(w => w.Sentence).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
             .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
         var unread = sentences.Where(s => !understood.Contains(s.Key)).Select(s => new UnreadSentence(
