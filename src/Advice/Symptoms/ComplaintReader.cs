@@ -57,6 +57,9 @@ public sealed class ComplaintReader
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
+        var drives = Subject.IsDriving(raw);
+        if (!drives && IsChance(reading.Reports, words))
+            reading = ([], [], []);
         var mentions = systems.Find(complaint, words).ToList();
         var services = this.services.Find(complaint, words, onsets, mentions).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
@@ -66,8 +69,14 @@ public sealed class ComplaintReader
             Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End, reading.Unsure.GetValueOrDefault(s.Key, [])));
         return new(
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
-            StatesTrouble(words));
+            drives && StatesTrouble(words));
     }
+
+    /// <summary>Whether all that was read is one word among words that no phrase has: "the dog has been whining all night".</summary>
+    private bool IsChance(IReadOnlyList<Report> reports, List<Word> words) =>
+        reports is [{ Words: { } said }] && !said.Contains(' ', StringComparison.Ordinal)
+        && words.Count(w => !vocabulary.Knows(w)) is > 0 and var strange
+        && strange >= words.Count(w => w.Kind == WordKind.Content && vocabulary.Knows(w) && w.Start != reports[0].Start);
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>
     private static Report InTime(Report report, List<IGrouping<int, RawWord>> sentences, List<Onset> onsets)

@@ -48,13 +48,16 @@ internal static class Subject
     /// <summary>Who asks about the own vehicle says so, or says that something is wrong.</summary>
     private static readonly FrozenSet<string> Own = Set("my mine our stop stops stopped start starts smell smells smoke light lights lamp");
 
+    /// <summary>Whether a text has a word of driving.</summary>
+    public static bool IsDriving(IEnumerable<RawWord> words) => words.Any(word => Driving.Contains(word.Text));
+
     /// <summary>Numbers of the sentences that are about something else.</summary>
     /// <param name="words">The words of the text.</param>
     /// <param name="troubled">Numbers of the sentences that say that something is wrong.</param>
     public static IReadOnlySet<int> Elsewhere(IReadOnlyList<RawWord> words, IReadOnlySet<int> troubled)
     {
         var sentences = words.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
-        var elsewhere = !words.Any(word => Driving.Contains(word.Text)) && sentences.Exists(NamesOther);
+        var elsewhere = !IsDriving(words) && sentences.Exists(NamesOther);
         return sentences
             .Where(sentence => elsewhere || (AsksInGeneral(sentence) && !troubled.Contains(sentence[0].Sentence)))
             .Select(sentence => sentence[0].Sentence).ToHashSet();
