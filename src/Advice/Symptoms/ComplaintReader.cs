@@ -61,7 +61,7 @@ public sealed class ComplaintReader
         if (!drives && IsChance(reading.Reports, words))
             reading = ([], [], []);
         var mentions = systems.Find(complaint, words).ToList();
-        var services = this.services.Find(complaint, words, onsets, mentions).ToList();
+        var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
             .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
