@@ -24,10 +24,10 @@ internal static class HistoryReading
                 given.TryAdd(item, done);
         }
 
-        // "Never serviced" names no item: it is said of all of them, unless the words before told otherwise of one.
+        // "Never serviced" names no item: it is said of all that is due by an interval, unless the words before told otherwise of one.
         if (heard.FirstOrDefault(mention => mention is { Item: null, System: null, Done: false }) is { } never && Done(never, odometerKm, vehicle, asOf) is { IsDated: true } first)
         {
-            foreach (var item in items)
+            foreach (var item in items.Where(item => item.Intervals.Count > 0))
                 given.TryAdd(item.Id, first);
         }
 

@@ -46,7 +46,7 @@ internal static class Subject
         """);
 
     /// <summary>Who asks about the own vehicle says so, or says that something is wrong.</summary>
-    private static readonly FrozenSet<string> Own = Set("my mine our stop stops stopped start starts smell smells smoke light lights lamp");
+    private static readonly FrozenSet<string> Own = Set("my mine our hear feel feels happens turn stop stops stopped start starts smell smells smoke light lights lamp");
 
     /// <summary>Whether a text has a word of driving.</summary>
     public static bool IsDriving(IEnumerable<RawWord> words) => words.Any(word => Driving.Contains(word.Text));
