@@ -58,7 +58,7 @@ public sealed class ComplaintReader
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
         var drives = Subject.IsDriving(raw);
-        if (!drives && IsChance(reading.Reports, words))
+        if (!drives && IsChance(reading.Reports, words.FindAll(w => !onsets.Exists(o => o.Start <= w.Start && w.End <= o.End))))
             reading = ([], [], []);
         var mentions = systems.Find(complaint, words).ToList();
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
@@ -75,7 +75,7 @@ public sealed class ComplaintReader
     /// <summary>Whether all that was read is one word among words that no phrase has: "the dog has been whining all night".</summary>
     private bool IsChance(IReadOnlyList<Report> reports, List<Word> words) =>
         reports is [{ Words: { } said }] && !said.Contains(' ', StringComparison.Ordinal)
-        && words.Count(w => !vocabulary.Knows(w)) is > 0 and var strange
+        && words.Count(w => !vocabulary.Knows(w)) is > 1 and var strange
         && strange >= words.Count(w => w.Kind == WordKind.Content && vocabulary.Knows(w) && w.Start != reports[0].Start);
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>

@@ -47,7 +47,7 @@ public class IntakeTests(RunningService service)
     [Theory]
     [InlineData("transmission fluid just changed", "transmission-fluid", "transmission", true, "2026-03-01")]
     [InlineData("the plugs are the originals", "spark-plugs", "ignition", false, null)]
-    [InlineData("new coil last week", null, "ignition", true, "2026-02-22")]
+    [InlineData("new coil last week", "ignition-coil-renewal", "ignition", true, "2026-02-22")]
     [InlineData("it was never serviced", null, null, false, null)]
     [InlineData("the oil change was done 2 years ago", "engine-oil", "lubrication", true, "2024-03-01")]
     public async Task Intake_History_IsReadAsService(string text, string? item, string? system, bool done, string? day)
