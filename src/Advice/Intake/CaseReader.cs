@@ -38,7 +38,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Services = HistoryReading.Of(
-                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, request.Vehicle, asOf),
+                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, catalogue.Services.Values, request.Vehicle, asOf),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };

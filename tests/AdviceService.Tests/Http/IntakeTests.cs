@@ -59,6 +59,25 @@ public class IntakeTests(RunningService service)
     }
 
     [Theory]
+    [InlineData("the oil change was done 5,000 miles ago", 8047.0)]
+    [InlineData("had the oil change done 10k km ago", 10000.0)]
+    [InlineData("the oil change was done", null)]
+    public async Task Intake_HistoryByDistance_IsReadInKilometres(string text, double? km) =>
+        Assert.Equal(km, (await IntakeAsync(new { text })).GetProperty("services")[0].GetProperty("kmAgo").Deserialize<double?>());
+
+    [Theory]
+    [InlineData("the dog has been whining all night")]
+    [InlineData("My washing machine is in the kitchen and it squeals")]
+    [InlineData("what is the difference between petrol and diesel")]
+    [InlineData("selling tyres and brakes, tyres and brakes, tyres and brakes")]
+    public async Task Intake_AnotherSubject_IsNotUnderstood(string text)
+    {
+        var read = await IntakeAsync(new { text });
+        Assert.Empty(read.GetProperty("symptoms").EnumerateArray());
+        Assert.NotEmpty(read.GetProperty("notUnderstood").EnumerateArray());
+    }
+
+    [Theory]
     [InlineData("P0301", "standard", true)]
     [InlineData("P1234", "maker", false)]
     [InlineData("P3021", "maker", false)]
