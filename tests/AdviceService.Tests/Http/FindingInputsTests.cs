@@ -71,7 +71,7 @@ public class FindingInputsTests(RunningService service)
     }
 
     [Theory]
-    [InlineData("""{"check":"coolant-freeze-point","value":-20,"unit":"degC","with":{"glycol":"etylene"}}""", 422, "/findings/0/with/glycol")]
+    [InlineData("""{"check":"coolant-freeze-point","value":-20,"unit":"degC","with":{"glycol":"etylene"}}""", 400, "/findings/0/with/glycol")]
     [InlineData("""{"check":"coolant-freeze-point","value":-20,"unit":"degC","with":{"glycole":"ethylene"}}""", 400, "/findings/0/with/glycole")]
     [InlineData("""{"check":"coolant-freeze-point","value":-20,"unit":"degC","with":["ethylene"]}""", 400, "/findings/0/with")]
     [InlineData("""{"check":"brake-fluid-water","value":2,"unit":"percent","with":{"class":"DOT 4","boilingPoint":180}}""", 400, "/findings/0/with/boilingPoint")]
@@ -100,7 +100,7 @@ public class FindingInputsTests(RunningService service)
         ("""{"check":"compression-spread","value":33,"unit":"percent","with":{"pressures":{"values":[150,148,100,149],"unit":"psi"}}}""", "uneven", "lowestOfHighest", 66.67),
         ("""{"check":"tyre-tread-depth","value":4,"unit":"32nds","with":{"newDepth":{"value":10,"unit":"32nds"},"minimum":{"value":2,"unit":"32nds"}}}""", null, "worn", 75),
         ("""{"check":"driveline-angle","value":3,"unit":"deg","with":{"secondAngle":{"value":3,"unit":"deg"}}}""", "smooth", null, 0),
-        ("""{"check":"tyre-age","observation":"over-ten-years","with":{"code":"0301"}}""", null, null, 0),
+        ("""{"check":"tyre-age","observation":"over-ten-years","with":{"code":"0301"}}""", "replace", null, 0),
     ];
 
     private async Task<JsonElement[]> JudgedAsync(string route, IEnumerable<string> findings) =>
