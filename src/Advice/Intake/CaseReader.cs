@@ -45,11 +45,11 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var found = _findings.Read(request.Findings, @case);
         return new CaseReading(
             @case with { Outcomes = found.Outcomes, Done = found.Done },
-            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, asOf))], found.AcrossAxles, [.. codes[false]], reading);
+            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, @case))], found.AcrossAxles, [.. codes[false]], reading);
     }
 
-    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, DateOnly asOf) =>
-        judgement with { Arithmetic = _arithmetic.Of(finding), Projection = _trend.Of(finding, request, asOf) };
+    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>
+        _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case.AsOf) };
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [
