@@ -58,8 +58,6 @@ public sealed class ComplaintReader
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
         var drives = Subject.IsDriving(raw);
-        if (!drives && IsChance(reading.Reports, words.FindAll(w => !onsets.Exists(o => o.Start <= w.Start && w.End <= o.End))))
-            reading = ([], [], []);
         var mentions = systems.Find(complaint, words).ToList();
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
@@ -71,12 +69,6 @@ public sealed class ComplaintReader
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
             drives && StatesTrouble(words));
     }
-
-    /// <summary>Whether all that was read is one word among words that no phrase has: "the dog has been whining all night".</summary>
-    private bool IsChance(IReadOnlyList<Report> reports, List<Word> words) =>
-        reports is [{ Words: { } said }] && !said.Contains(' ', StringComparison.Ordinal)
-        && words.Count(w => !vocabulary.Knows(w)) is > 1 and var strange
-        && strange >= words.Count(w => w.Kind == WordKind.Content && vocabulary.Knows(w) && w.Start != reports[0].Start);
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>
     private static Report InTime(Report report, List<IGrouping<int, RawWord>> sentences, List<Onset> onsets)

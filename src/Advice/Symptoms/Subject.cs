@@ -20,7 +20,7 @@ internal static class Subject
 
     /// <summary>What other texts are about.</summary>
     private static readonly FrozenSet<string> Others = Set("""
-        house flat apartment kitchen bathroom bedroom toilet shower bath boiler furnace chimney fridge freezer oven kettle toaster dishwasher
+        apartment kitchen bathroom bedroom toilet shower bath boiler furnace chimney fridge freezer oven kettle toaster dishwasher
         tv television laptop desktop printer wifi broadband internet router website browser password phone tablet keyboard
         elevator escalator stairs shed fence garden lawn mower roommate neighbour neighbor neighbours neighbors doorbell bell
         dog dogs cat cats puppy kitten horse bird birds baby toddler grandmother granny knee knees elbow ankle tooth stomach belly headache fever doctor nurse hospital

@@ -43,9 +43,6 @@ internal sealed partial class Vocabulary
         return words;
     }
 
-    /// <summary>Whether any phrase has this word in any form.</summary>
-    public bool Knows(Word word) => word.Kind != WordKind.Content || word.Term is "not" or "no" || spelling.Knows(word.Surface);
-
     /// <summary>The terms of a phrase and of the classes in it.</summary>
     /// <param name="phrase">Words, and classes in angle brackets.</param>
     /// <param name="keep">Which words count.</param>
