@@ -24,7 +24,7 @@ internal static class CoverVerb
             return 1;
         var cases = CaseFiles.Read(folders, book);
         var assessor = new CaseAssessor(book);
-        var assessed = cases.Cases.Select(assessor.Assess).ToList();
+        var assessed = cases.Cases.AsParallel().AsOrdered().Select(assessor.Assess).ToList();
         Console.WriteLine("Conditions that the cases showed both ways: the rule fired with it, and it alone kept the rule from firing");
         var conditions = new ConditionCoverage(book.Catalogue, assessed).Conditions;
         foreach (var kind in conditions.GroupBy(condition => condition.Kind))
