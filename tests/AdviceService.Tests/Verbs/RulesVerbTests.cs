@@ -14,6 +14,7 @@ public class RulesVerbTests
     [InlineData(1, "no fault or check", "why", "green-puddle-and-sweet-smell", "no-such-thing")]
     [InlineData(1, "no case", "why", "no-such-case-anywhere")]
     [InlineData(0, "digraph", "graph", "steering")]
+    [InlineData(0, "</svg>", "graph", "steering", "--format", "svg")]
     [InlineData(1, "did you mean 'steering'?", "graph", "stering")]
     [InlineData(1, "Below 100 %", "cover", "--at-least", "100")]
     [InlineData(0, "of the conditions seen both ways", "cover", "--at-least", "73")]
