@@ -16,6 +16,7 @@ internal static class RulesVerb
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
             GraphVerb.Command(rules), FormatVerb.Command(rules), DiffVerb.Command(rules), BenchVerb.Command(rules), InspectionShareVerb.Command(rules),
+            QuestionsVerb.Command(rules),
         };
     }
 
