@@ -1,7 +1,9 @@
 using Advice;
 using Advice.Rules.Cases;
+using Advice.Rules.RuleSets;
 using Advice.Steps;
 using Advice.Suspects;
+using AdviceService.Http;
 using BenchmarkDotNet.Running;
 using Benchmarks.Floor;
 using Benchmarks.Http;
@@ -119,6 +121,8 @@ internal static class Figures
             switch (what)
             {
                 case "advice": give.To(corpus.Requests[i % corpus.Requests.Count]); break;
+                case "load": RuleSetLoader.Load(Corpus.Folder); break;
+                case "desk": new AdviceDesk(corpus.Book, TimeProvider.System).Answer(corpus.Bodies[0]); break;
                 case "assess": assessment.Of(corpus.Cases[i % corpus.Cases.Count]); break;
                 default: steps.Choose(five[i % five.Count], suspecting.Suspect(five[i % five.Count], gathered[i % five.Count]), true); break;
             }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advice.Documents;
+using Advice.Rules.Checking;
 
 namespace Advice.Rules.Cases;
 
@@ -39,6 +40,10 @@ internal static class AnswerText
         var steps = advice.Steps.Where(step => step.Cautions.Contains(caution)).Select(step => step.Check).ToList();
         return $"{caution} [{(steps.Count == 0 ? "the case itself" : string.Join(' ', steps))}]";
     }
+
+    /// <summary>What one finding was judged as, and by what.</summary>
+    public static string Judgement(JudgementDocument one) =>
+        $"{(one.Deficiency is { } known ? FormatWords.Of(known) : "not judged")}{(one.Position is null ? "" : $" ({one.Position})")} [{one.Limit ?? one.Note}]";
 
     /// <summary>Words with commas between them.</summary>
     public static string List(IEnumerable<string> words) => string.Join(", ", words) is { Length: > 0 } text ? text : "nothing";

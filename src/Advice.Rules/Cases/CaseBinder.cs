@@ -12,7 +12,7 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
     private const int MostSteps = 50;
 
     private static readonly string[] FileMembers = ["cases"];
-    private static readonly string[] ExpectationMembers = ["first", "among", "never", "cautions", "noCautions", "suspect", "driving", "normal"];
+    private static readonly string[] ExpectationMembers = ["first", "among", "never", "cautions", "noCautions", "suspect", "driving", "normal", "judged"];
     private static readonly string[] Members = ["id", "given", .. ExpectationMembers];
 
     private readonly KnownIds _checks = new("check", catalogue.Checks.Keys);
@@ -35,7 +35,10 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         if (!ExpectationMembers.Any(reader.Has))
             reader.Refuse(ErrorCode.EmptyCase, "id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
         var expectations = Expectations(reader).ToList();
-        return Given(reader) is { } given && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
+        var given = Given(reader);
+        if (given is not null)
+            RefuseJudgedWithoutFinding(reader, given);
+        return given is not null && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
     }
 
     private AdviceRequest? Given(EntryReader reader)
@@ -70,6 +73,8 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
             yield return Expect.Driving(driving);
         if (reader.IdOrIds("normal", _normals) is { Count: > 0 } normal)
             yield return Expect.Normal(normal);
+        foreach (var judged in Judged(reader))
+            yield return judged;
     }
 
     private IEnumerable<Expectation> Among(EntryReader reader)
@@ -91,6 +96,39 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
                 problems.Add(ErrorCode.OutOfRange, key.Place, $"{checks.Count} checks cannot all be among the first {first}");
             else if (checks.Count > 0)
                 yield return Expect.Among(first, checks);
+        }
+    }
+
+    private IEnumerable<Expectation> Judged(EntryReader reader)
+    {
+        if (reader.Raw("judged") is not MappingNode mapping)
+        {
+            if (reader.Has("judged"))
+                reader.Refuse(ErrorCode.WrongShape, "judged", $"'judged' must be a mapping such as {{check: minor}}, not {reader.Raw("judged")!.Shape}");
+            yield break;
+        }
+
+        if (mapping.Members.Count == 0)
+            reader.Refuse(ErrorCode.EmptyList, "judged", "'judged' is empty; name a check and its class, or leave it out");
+        foreach (var (check, value) in mapping.Members)
+        {
+            var word = (value as ScalarNode)?.Value ?? value.Shape;
+            if (!_checks.Contains(check.Value))
+                problems.Add(ErrorCode.UnknownId, check.Place, $"unknown check '{check.Value}'", NearestWord.To(check.Value, _checks.All));
+            else if (FormatWords.Deficiency.TryGetValue(word, out var deficiency))
+                yield return Expect.Judged(check.Value, deficiency);
+            else
+                problems.AddNoValue(value.Place, word, "judged", FormatWords.Deficiency.Keys);
+        }
+    }
+
+    private void RefuseJudgedWithoutFinding(EntryReader reader, AdviceRequest given)
+    {
+        var found = given.Findings.Select(finding => finding.Check).ToHashSet();
+        foreach (var (check, _) in (reader.Raw("judged") as MappingNode)?.Members ?? [])
+        {
+            if (_checks.Contains(check.Value) && !found.Contains(check.Value))
+                problems.Add(ErrorCode.AsksNothing, check.Place, $"the case gives no finding of '{check.Value}', so there is nothing to judge");
         }
     }
 

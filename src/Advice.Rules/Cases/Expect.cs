@@ -1,5 +1,6 @@
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Rules.Checking;
 
 namespace Advice.Rules.Cases;
 
@@ -53,6 +54,15 @@ internal static class Expect
         $"normal: {AnswerText.List(rules)}",
         advice => rules.All(advice.Normal.Select(one => one.Rule).Contains),
         advice => AnswerText.List(advice.Normal.Select(one => one.Rule)));
+
+    /// <summary>The worst that the findings of a check are judged as, each by itself and left against right, is this class.</summary>
+    public static Expectation Judged(string check, Deficiency deficiency) => new(
+        $"judged: {check} {FormatWords.Of(deficiency)}",
+        advice => Judgements(advice, check).Select(one => one.Deficiency).DefaultIfEmpty(null).Max() == deficiency,
+        advice => AnswerText.List(Judgements(advice, check).Select(AnswerText.Judgement)));
+
+    private static IEnumerable<JudgementDocument> Judgements(AdviceDocument advice, string check) =>
+        advice.Judgements.Concat(advice.AcrossAxles).Where(one => one.Check == check);
 
     private static IEnumerable<string> Appearing(AdviceDocument advice, IReadOnlyList<string> ids) =>
         advice.Steps.Where(step => ids.Contains(step.Check) || step.Suspects.Any(one => ids.Contains(one.Fault))).Select(AnswerText.Step)

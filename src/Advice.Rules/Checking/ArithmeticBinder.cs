@@ -8,7 +8,10 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds a check to the workshop arithmetic that its value goes into.</summary>
 internal static class ArithmeticBinder
 {
-    private static readonly string[] Members = ["computation", "input", "with"];
+    private static readonly string[] Members = ["computation", "input", "with", "asks", "facts"];
+
+    // What has no unit in a computation is counted, or is the ratio of two like quantities; water has a density of 1 kg/L.
+    private static readonly string[] Plain = ["count", "lambda", "kg/L"];
 
     /// <summary>The computation that an entry names.</summary>
     public static Computation? Computation(this EntryReader reader)
@@ -23,22 +26,21 @@ internal static class ArithmeticBinder
     /// <summary>Reads it; null where the check names none.</summary>
     /// <param name="check">The check.</param>
     /// <param name="unit">Unit that the check measures in; null where it does not measure.</param>
+    /// <param name="facts">The facts about vehicles.</param>
     /// <param name="problems">Where to note errors.</param>
-    public static CheckArithmetic? Read(EntryReader check, string? unit, Problems problems)
+    public static CheckArithmetic? Read(EntryReader check, string? unit, Table<VehicleFact> facts, Problems problems)
     {
         if (check.Inner("arithmetic", "arithmetic", Members) is not { } reader)
             return null;
-        if (unit is null)
-            check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value goes into workshop arithmetic");
-        var (computation, name) = (reader.Computation(), reader.Text("input"));
-        var with = With(reader);
-        if (computation is null || unit is null)
+        if (unit is null && reader.Has("input"))
+            check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value is an input of workshop arithmetic");
+        var (computation, name) = (reader.Computation(), reader.TextOrNull("input"));
+        var (with, asks, known) = (Words(reader, "with"), reader.Texts("asks"), Words(reader, "facts"));
+        if (computation is null || (unit is null && name is not null))
             return null;
         var inputs = computation.Inputs.ToDictionary(input => input.Name);
-        if (!inputs.TryGetValue(name, out var input) || input is not NumberInput number)
-            problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
-        else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : unit != "count")
-            reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
+        if (name is not null)
+            Measured(reader, name, computation, unit!, problems);
         foreach (var (member, word) in with)
         {
             if (inputs.GetValueOrDefault(member) is not WordInput given)
@@ -47,20 +49,39 @@ internal static class ArithmeticBinder
                 problems.AddNoValue(reader.At("with"), word, member, given.Words);
         }
 
-        foreach (var missing in computation.Inputs.Where(one => !one.Optional && one is not DayInput && one.Name != name && !with.ContainsKey(one.Name)))
-            reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing.Name}', which a value of this check does not give");
-        return new CheckArithmetic(computation.Name, name, with);
+        string[] free = [.. inputs.Values.Where(one => one is not DayInput { Past: false } && one.Name != name && !with.ContainsKey(one.Name)).Select(one => one.Name)];
+        foreach (var asked in asks.Except(free))
+            problems.AddNoValue(reader.At("asks"), asked, "asks", free);
+        foreach (var missing in free.Where(one => inputs[one].IsRequired).Except(asks))
+            reader.Refuse(ErrorCode.MissingMember, "computation", $"'{computation.Name}' also needs '{missing}', which a value of this check does not give; let a finding carry it: 'asks'");
+        foreach (var (member, fact) in known)
+        {
+            if (!asks.Contains(member))
+                problems.AddNoValue(reader.At("facts"), member, "facts", asks);
+            else if (!facts.TryGet(fact, out var found) || inputs.GetValueOrDefault(member) is not WordInput word || found.Values.Count == 0 || found.Values.Values.Except(word.Words).Any())
+                reader.Refuse(ErrorCode.UnknownWord, "facts", $"'{fact}' is no vehicle fact whose values are named like the words of '{member}'");
+        }
+
+        return new CheckArithmetic(computation.Name, name, with, asks, known);
     }
 
-    private static Dictionary<string, string> With(EntryReader reader)
+    private static void Measured(EntryReader reader, string name, Computation computation, string unit, Problems problems)
+    {
+        if (computation.Inputs.FirstOrDefault(one => one.Name == name) is not NumberInput number)
+            problems.AddNoValue(reader.At("input"), name, "input", [.. computation.Inputs.OfType<NumberInput>().Select(one => one.Name)]);
+        else if (number.Unit is { } its ? !UnitConversion.IsPossible(unit, its) : !Plain.Contains(unit))
+            reader.Refuse(ErrorCode.UnfitUnit, "input", $"'{unit}' cannot be given in '{number.Unit ?? "count"}', the unit of '{name}'");
+    }
+
+    private static Dictionary<string, string> Words(EntryReader reader, string member)
     {
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (reader.Raw("with") is not { } node)
+        if (reader.Raw(member) is not { } node)
             return words;
         foreach (var (key, value) in node is MappingNode mapping ? mapping.Members : [])
             words.TryAdd(key.Value, value is ScalarNode scalar ? scalar.Value : "");
         if (words.Count == 0)
-            reader.Refuse(ErrorCode.WrongShape, "with", $"'with' must be a mapping of inputs to words, not {node.Shape}");
+            reader.Refuse(ErrorCode.WrongShape, member, $"'{member}' must be a mapping of inputs to words, not {node.Shape}");
         return words;
     }
 }

@@ -46,7 +46,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             reader.Texts("tools", emptyIsFine: true), method, measure, observations, Detects(reader, observations),
             reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"))
         {
-            Arithmetic = ArithmeticBinder.Read(reader, measure?.Unit, problems),
+            Arithmetic = ArithmeticBinder.Read(reader, measure?.Unit, tables.Facts, problems),
         };
         return known is null ? null : check;
     }

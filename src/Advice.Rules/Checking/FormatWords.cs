@@ -66,6 +66,9 @@ internal static class FormatWords
         ["stop"] = DrivingAdvice.Stop,
     };
 
+    /// <summary>The word for a class.</summary>
+    public static string Of(Deficiency deficiency) => Deficiency.First(word => word.Value == deficiency).Key;
+
     /// <summary>The word for an advice.</summary>
     public static string Of(DrivingAdvice advice) => Driving.First(word => word.Value == advice).Key;
 

@@ -19,7 +19,7 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
     {
         sources.Optional(reader);
         var because = reader.Text("because");
-        var intervals = reader.Inners("intervals", "interval", IntervalMembers).Select(Interval).ToList();
+        var intervals = reader.Has("intervals") ? reader.Inners("intervals", "interval", IntervalMembers).Select(Interval).ToList() : [];
         return new ServiceItem(
             id, reader.TextPair("name"), reader.Id("system", tables.Systems), new Text(because, because), [.. intervals.OfType<Interval>()],
             reader.Has("neverLate") ? conditions.Read(reader, "neverLate") : null)

@@ -28,8 +28,7 @@ internal sealed class RuleSession : IRuleSession
         _session.InsertAll(SignsOf(_inquiry.Case, _inquiry.Catalogue).SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
         _session.Fire(MostFirings);
         return new CaseEvidence(
-            [.. _work.Links.OrderBy(link => link.Seen.ToString(), StringComparer.Ordinal).ThenBy(link => link.Rule, StringComparer.Ordinal)
-                .ThenBy(link => link.Fault, StringComparer.Ordinal)],
+            [.. _work.LinksBySign.OrderBy(links => links[0].Seen.ToString(), StringComparer.Ordinal).SelectMany(links => links)],
             [.. _work.Factors.OrderBy(one => one.Fault, StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)],
             [.. _work.Implied.OrderBy(one => one.Implied.ToString(), StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)
                 .ThenBy(one => one.From.ToString(), StringComparer.Ordinal)],
@@ -39,22 +38,21 @@ internal sealed class RuleSession : IRuleSession
     public IReadOnlyList<DrivingRule> LimitDriving(IReadOnlyDictionary<string, double> suspected)
     {
         _inquiry.Suspect(suspected);
-        Fire(Symptoms().SelectMany(_index.OfSymptom).Concat(suspected.Keys.SelectMany(_index.OfFault)).OfType<DrivingRow>());
+        Fire(_index.Driving.Of(Symptoms(), suspected.Keys, []));
         return [.. _work.Driving.OrderByDescending(rule => rule.Advice).ThenBy(rule => rule.Id, StringComparer.Ordinal)];
     }
 
     public IReadOnlyList<WarnsRule> Caution(IReadOnlyCollection<string> checks)
     {
         _inquiry.Advise(checks);
-        Fire(Symptoms().SelectMany(_index.OfSymptom).Concat(_inquiry.Suspected.SelectMany(_index.OfFault)).Concat(checks.SelectMany(_index.OfCheck))
-            .OfType<CautionRow>());
+        Fire(_index.Cautions.Of(Symptoms(), _inquiry.Suspected, checks));
         return [.. _work.Cautions.OrderBy(rule => rule.Id, StringComparer.Ordinal)];
     }
 
     private void Fire<TRow>(IEnumerable<TRow> rows)
         where TRow : CaseRow
     {
-        if (rows.Distinct().Where(row => row.Holds(_inquiry)).ToList() is not { Count: > 0 } holding)
+        if (rows.Where(row => row.Holds(_inquiry)).ToList() is not { Count: > 0 } holding)
             return;
         _session.Insert(new CaseRows<TRow>(holding));
         _session.Fire(MostFirings);

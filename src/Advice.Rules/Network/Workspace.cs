@@ -10,7 +10,8 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
     private readonly HashSet<string> _linkedFaults = [];
     private readonly HashSet<SeenSign> _signs = [];
 
-    public List<Link> Links { get; } = [];
+    /// <summary>The links of each sign, by rule, then fault.</summary>
+    public List<List<Link>> LinksBySign { get; } = [];
 
     public List<OddsFactor> Factors { get; } = [];
 
@@ -53,20 +54,36 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
     /// <summary>Notes the faults that a sign speaks for; what makes these more likely, once per fault.</summary>
     public IReadOnlyList<object> Link(SignRows<LinkRow> rows)
     {
-        var factors = new List<FactorRow>();
+        var (links, factors) = (new List<Link>(rows.Rows.Count), new List<FactorRow>());
         foreach (var row in rows.Rows)
         {
-            Links.Add(row.Link(rows.Seen, inquiry));
-            if (_linkedFaults.Add(row.Fault))
-                factors.AddRange(index.FactorsOf(row.Fault).Where(factor => factor.Holds(inquiry)));
+            links.Add(row.Link(rows.Seen, inquiry));
+            if (!_linkedFaults.Add(row.Fault))
+                continue;
+            foreach (var factor in index.FactorsOf(row.Fault))
+            {
+                if (factor.Holds(inquiry))
+                    factors.Add(factor);
+            }
         }
 
+        LinksBySign.Add(links);
         return factors.Count > 0 ? [new CaseRows<FactorRow>(factors)] : [];
     }
 
     /// <summary>Notes that a report may be no fault.</summary>
     public void Normal(SignRows<NormalRow> rows) => Normals.AddRange(rows.Rows.Select(row => new NormalReport(rows.Seen.Sign, row.Rule)));
 
-    private List<TRow> Holding<TRow>(IEnumerable<TRow> rows, Seen seen)
-        where TRow : SignRow => [.. rows.Where(row => row.Holds(seen, inquiry))];
+    private List<TRow> Holding<TRow>(TRow[] rows, Seen seen)
+        where TRow : SignRow
+    {
+        var holding = new List<TRow>(rows.Length);
+        foreach (var row in rows)
+        {
+            if (row.Holds(seen, inquiry))
+                holding.Add(row);
+        }
+
+        return holding;
+    }
 }

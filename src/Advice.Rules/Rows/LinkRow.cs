@@ -11,7 +11,6 @@ internal sealed class LinkRow : SignRow
     private readonly double often;
     private readonly VehicleCondition when;
     private readonly VehicleCondition[] exists;
-    private readonly string rule;
     private readonly Text because;
     private readonly Text becauseDenied;
     private readonly Source? source;
@@ -19,7 +18,7 @@ internal sealed class LinkRow : SignRow
     /// <summary>A row for a shows rule.</summary>
     public LinkRow(ShowsRule shows, Catalogue catalogue)
     {
-        (Sign, Fault, rule, often, when) = (shows.Sign, shows.Fault, shows.Id, shows.Often, shows.When);
+        (Sign, Fault, Rule, often, when) = (shows.Sign, shows.Fault, shows.Id, shows.Often, shows.When);
         (occasions, without) = (shows.Occasions, shows.Without);
         (because, becauseDenied, source) = (shows.Because, shows.Because, shows.Source);
         exists = Exists(shows.Fault, catalogue);
@@ -33,7 +32,7 @@ internal sealed class LinkRow : SignRow
     /// <param name="catalogue">The knowledge.</param>
     public LinkRow(Check check, Detects detects, string value, string shows, Catalogue catalogue)
     {
-        (Sign, Fault, rule, often) = (Sign.Outcome(check.Id, value), detects.Fault, check.Id, detects.Surely);
+        (Sign, Fault, Rule, often) = (Sign.Outcome(check.Id, value), detects.Fault, check.Id, detects.Surely);
         (when, occasions, without) = (VehicleCondition.Always, [], []);
         because = new Text($"{check.Title.Trade}: {shows}", $"{check.Title.Plain}: {shows}");
         becauseDenied = new Text($"{check.Title.Trade}: not {shows}", $"{check.Title.Plain}: not {shows}");
@@ -42,6 +41,9 @@ internal sealed class LinkRow : SignRow
 
     /// <summary>The sign.</summary>
     public Sign Sign { get; }
+
+    /// <summary>Id of the rule, or of the check for outcomes.</summary>
+    public string Rule { get; }
 
     /// <summary>Id of the fault.</summary>
     public string Fault { get; }
@@ -62,7 +64,7 @@ internal sealed class LinkRow : SignRow
 
     /// <summary>The evidence that it is.</summary>
     public Link Link(Seen seen, Inquiry inquiry) =>
-        new(seen.Sign, Fault, often * when.Share(inquiry.Case.Vehicle), rule, seen.Sign.Present ? because : becauseDenied, source);
+        new(seen.Sign, Fault, often * when.Share(inquiry.Case.Vehicle), Rule, seen.Sign.Present ? because : becauseDenied, source);
 
     private static VehicleCondition[] Exists(string fault, Catalogue catalogue) => [.. catalogue.FitsByFault[fault].Select(fits => fits.When)];
 }

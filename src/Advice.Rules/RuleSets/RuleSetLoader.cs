@@ -30,16 +30,36 @@ public static class RuleSetLoader
         return new ReviewedRules(book, [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
     }
 
+    /// <summary>Hash of the files of a folder.</summary>
+    internal static string RevisionOf(string directory) => Revision.Of(Files(directory, new Problems()));
+
+    /// <summary>The files of a folder without errors, parsed.</summary>
+    internal static (IReadOnlyList<RuleFile> Files, IReadOnlyList<MappingNode> Nodes) Parse(string directory)
+    {
+        var problems = new Problems();
+        var files = Files(directory, problems);
+        var nodes = ParsedFiles.Of(files, problems);
+        Bound(nodes, new Tables(), problems);
+        return (files, nodes);
+    }
+
     private static RuleBook Read(string directory, IReadOnlyList<string> overlays, Tables tables)
     {
         var problems = new Problems();
+        var files = Files(directory, problems);
+        var revision = Revision.Of(files);
+        var nodes = Snapshot.Read(directory, revision) ?? ParsedFiles.Of(files, problems);
+        if (overlays.Count > 0)
+            return Laid(files, nodes, overlays, tables, problems);
+        return new RuleBook(Bound(nodes, tables, problems), revision, []);
+    }
+
+    private static List<RuleFile> Files(string directory, Problems problems)
+    {
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
             problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
-        var nodes = ParsedFiles.Of(files, problems);
-        if (overlays.Count > 0)
-            return Laid(files, nodes, overlays, tables, problems);
-        return new RuleBook(Bound(nodes, tables, problems), Revision.Of(files), []);
+        return files;
     }
 
     private static RuleBook Laid(

@@ -4,6 +4,7 @@ using Advice.Due;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
+using Advice.Suspects;
 
 namespace Advice.Answers;
 
@@ -23,6 +24,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     private readonly CautionWriter _cautions = new(catalogue);
     private readonly AssumptionWriter _assumptions = new(catalogue);
     private readonly JudgementWriter _judgements = new(catalogue);
+    private readonly SystemRanking _systems = new(catalogue);
     private readonly OverlayWriter _overlays = new(catalogue);
 
     /// <summary>The document.</summary>
@@ -46,6 +48,11 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
             LeftOut = advised.LeftOut,
+            Systems =
+            [
+                .. _systems.Of(advised.Case, advised.Suspicion).Select(one => new SystemDocument(
+                    one.System.Id, one.System.Name.For(audience), SuspectWriter.Rounded(one.Probability), Math.Round(one.Named, 2))),
+            ],
             Suspects = SuspectWriter.Write(advised),
             Cautions = cautions,
             OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),

@@ -30,7 +30,7 @@ public sealed class IntakeWriter(Catalogue catalogue, string revision)
             Services =
             [
                 .. reading.Complaint.Services.Select(heard => new ServiceHeard(
-                    heard.Item, heard.System, heard.Done, Day(@case.AsOf, heard.DaysAgo), heard.Words, heard.Start, heard.End)),
+                    heard.Item, heard.System, heard.Done, Day(@case.AsOf, heard.DaysAgo), heard.KmAgo is { } km ? Math.Round(km) : null, heard.Words, heard.Start, heard.End)),
             ],
             Judgements = reading.Judgements,
             NotUnderstood = [.. reading.Complaint.Unread.Select(unread => new UnreadText(unread.Text, unread.Start, unread.End, Guesses(unread.Guesses, audience)))],

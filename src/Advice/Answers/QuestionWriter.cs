@@ -12,14 +12,14 @@ internal static class QuestionWriter
     public static QuestionDocument Write(Question question, Audience audience) => new(
         question.Symptom.Ask, question.Symptom.Id, Then(question.IfYes, audience), Then(question.IfNo, audience), Math.Round(question.Worth, 4));
 
-    private static string Then(Advised advised, Audience audience)
+    private static string Then(Prospect prospect, Audience audience)
     {
-        if (advised.Suspicion.Raised is not [var likeliest, ..])
+        if (prospect.Likeliest is not { } likeliest)
             return "Then nothing is suspected.";
         var fault = string.Create(
             CultureInfo.InvariantCulture, $"{likeliest.Instance.Fault.Name.For(audience)} ({Math.Round(likeliest.Probability * 100)} %)");
-        return advised.Steps is [var first, ..]
-            ? $"Then the first step is: {first.Check.Title.For(audience)}. Most likely: {fault}."
+        return prospect.First is { } first
+            ? $"Then the first step is: {first.Title.For(audience)}. Most likely: {fault}."
             : $"Most likely then: {fault}.";
     }
 }

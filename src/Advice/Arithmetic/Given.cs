@@ -25,6 +25,9 @@ public sealed class Given(IReadOnlyDictionary<Input, object> values)
     /// <summary>Whether it was given.</summary>
     public bool Has(Input input) => values.ContainsKey(input);
 
+    /// <summary>Everything that was given.</summary>
+    public IReadOnlyDictionary<Input, object> All => values;
+
     /// <summary>A number, or null where it was left out.</summary>
     public double? Maybe(NumberInput input) => values.TryGetValue(input, out var value) ? (double)value : null;
 
@@ -33,6 +36,12 @@ public sealed class Given(IReadOnlyDictionary<Input, object> values)
 
     /// <summary>A text, or null where it was left out.</summary>
     public string? Maybe(TextInput input) => values.GetValueOrDefault(input) as string;
+
+    /// <summary>A day, or null where it was left out.</summary>
+    public DateOnly? Maybe(DayInput input) => values.TryGetValue(input, out var value) ? (DateOnly)value : null;
+
+    /// <summary>The values of a series, or none where it was left out.</summary>
+    public IReadOnlyList<double> Maybe(SeriesInput input) => Has(input) ? this[input] : [];
 
     /// <summary>The points, or none where they were left out.</summary>
     public IReadOnlyList<(double X, double Y)> Maybe(PointsInput input) => Has(input) ? this[input] : [];

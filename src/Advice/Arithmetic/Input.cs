@@ -7,4 +7,7 @@ public abstract record Input(string Name, string What)
 {
     /// <summary>Whether it may be left out.</summary>
     public bool Optional { get; init; }
+
+    /// <summary>Whether nothing can be computed without it.</summary>
+    public virtual bool IsRequired => !Optional;
 }

@@ -29,6 +29,9 @@ public sealed record AdviceDocument
     /// <summary>Ids of the checks that would also make sense but that were not asked for or for which there is no time.</summary>
     public required IReadOnlyList<string> LeftOut { get; init; }
 
+    /// <summary>Where the fault may be, likeliest system first, at most five; an order to look in where the suspects do not tell.</summary>
+    public required IReadOnlyList<SystemDocument> Systems { get; init; }
+
     /// <summary>Faults that the case raised, most probable first.</summary>
     public required IReadOnlyList<SuspectDocument> Suspects { get; init; }
 

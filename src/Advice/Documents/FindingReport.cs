@@ -1,3 +1,5 @@
+using Advice.Arithmetic;
+
 namespace Advice.Documents;
 
 /// <summary>What a check showed: a measured value or an observation.</summary>
@@ -23,6 +25,9 @@ public sealed record FindingReport
 
     /// <summary>The distance then, km or mi.</summary>
     public Quantity? Odometer { get; init; }
+
+    /// <summary>What else the workshop arithmetic of the check takes, such as the glycol of a coolant.</summary>
+    public Given? With { get; init; }
 
     /// <summary>The maker's limit, which wins over ours.</summary>
     public SuppliedLimit? Limit { get; init; }

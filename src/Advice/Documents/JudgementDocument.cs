@@ -55,4 +55,7 @@ public sealed record JudgementDocument
 
     /// <summary>Why it was not judged, or what to bear in mind.</summary>
     public string? Note { get; init; }
+
+    /// <summary>The same with one more thing to bear in mind.</summary>
+    public JudgementDocument Noting(string sentence) => this with { Note = Note is null ? sentence : $"{Note} {sentence}" };
 }

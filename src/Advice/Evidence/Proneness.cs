@@ -10,7 +10,8 @@ public static class Proneness
     public static bool Applies(ProneRule rule, Case @case) =>
         rule.When.Test(@case.Vehicle) == Truth.Yes && (rule.Service is null || Served(rule.Service, @case) == Truth.Yes);
 
-    private static Truth Served(ServiceTest test, Case @case)
+    /// <summary>Whether the service history says so; unknown where it says nothing of the item.</summary>
+    public static Truth Served(ServiceTest test, Case @case)
     {
         if (!@case.Services.TryGetValue(test.Item, out var done))
             return Truth.Unknown;

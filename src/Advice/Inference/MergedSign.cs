@@ -32,6 +32,8 @@ internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
     public static CauseLink[] StrongestByCause(IEnumerable<CauseLink> links)
     {
         var sorted = links.Where(link => link.Strength > 0).ToArray();
+        if (AreByCause(sorted))
+            return sorted;
         Array.Sort(sorted, static (a, b) =>
             a.Cause != b.Cause ? a.Cause.CompareTo(b.Cause) : b.Strength.CompareTo(a.Strength));
         var kept = 0;
@@ -39,5 +41,16 @@ internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
             if (kept == 0 || sorted[kept - 1].Cause != link.Cause)
                 sorted[kept++] = link;
         return sorted[..kept];
+    }
+
+    private static bool AreByCause(CauseLink[] links)
+    {
+        for (var i = 1; i < links.Length; i++)
+        {
+            if (links[i - 1].Cause >= links[i].Cause)
+                return false;
+        }
+
+        return true;
     }
 }

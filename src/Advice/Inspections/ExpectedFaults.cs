@@ -5,7 +5,7 @@ using Advice.Suspects;
 namespace Advice.Inspections;
 
 /// <summary>How probable every fault is on a vehicle: what its age, distance and history make likely, and what the case says beyond that.</summary>
-internal sealed class ExpectedFaults(Catalogue catalogue)
+public sealed class ExpectedFaults(Catalogue catalogue)
 {
     private readonly PriorOnVehicle _priors = new(catalogue);
     private readonly Fault[] _faults = [.. catalogue.Faults.Values.OrderBy(fault => fault.Id, StringComparer.Ordinal)];

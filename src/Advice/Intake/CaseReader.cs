@@ -38,18 +38,18 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Services = HistoryReading.Of(
-                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, request.Vehicle, asOf),
+                request.Services.GroupBy(service => service.Item).ToDictionary(group => group.Key, Last), reading.Services, catalogue.Services.Values, request.Vehicle, asOf),
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
         var found = _findings.Read(request.Findings, @case);
         return new CaseReading(
             @case with { Outcomes = found.Outcomes, Done = found.Done },
-            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, asOf))], found.AcrossAxles, [.. codes[false]], reading);
+            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, @case))], found.AcrossAxles, [.. codes[false]], reading);
     }
 
-    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, DateOnly asOf) =>
-        judgement with { Arithmetic = _arithmetic.Of(finding), Projection = _trend.Of(finding, request, asOf) };
+    private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>
+        _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case.AsOf) };
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [

@@ -20,7 +20,7 @@ internal sealed class TroubleReading(Catalogue catalogue)
     /// <param name="signs">The symptoms that are noticed and the codes of the case.</param>
     public IEnumerable<Report> Of(ComplaintReading reading, SystemsNamed named, IReadOnlyList<Sign> signs)
     {
-        if (named.Most < Insistent && (signs.Count > 0 || !reading.StatesTrouble))
+        if (!reading.StatesTrouble || (named.Most < Insistent && signs.Count > 0))
             return [];
         var pointedTo = signs.SelectMany(sign => catalogue.ShowsBySign[sign]).Select(rule => catalogue.Faults[rule.Fault].System).ToHashSet();
         return

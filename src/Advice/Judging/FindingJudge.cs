@@ -44,6 +44,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
     private Judged Measured(Check check, FindingReport finding, double value, Case @case)
     {
         var unit = finding.Unit!;
+        @case = @case with { Vehicle = CarriedFacts.Vehicle(catalogue, finding, @case.Vehicle) };
         var ours = Verdicts.Of(limits.For(check, finding.Position, @case).Select(limit => LimitVerdict.Of(limit, value, unit)));
         var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
         if (verdicts is null)

@@ -5,7 +5,7 @@ namespace Advice.Knowledge;
 /// <param name="Name">Its name.</param>
 /// <param name="System">Id of the system.</param>
 /// <param name="Because">Why it matters.</param>
-/// <param name="Intervals">How often.</param>
+/// <param name="Intervals">How often; none = when it is worn, so that it is never due and only its history counts.</param>
 /// <param name="NeverLate">Vehicles on which it is overdue as soon as it is due, and without a record counts from new; null = none.</param>
 public sealed record ServiceItem(
     string Id, Text Name, string System, Text Because, IReadOnlyList<Interval> Intervals, VehicleCondition? NeverLate = null)

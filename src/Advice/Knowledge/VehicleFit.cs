@@ -10,12 +10,13 @@ public static class VehicleFit
     /// <summary>Probability that it has. Facts count once, however many rules ask for them.</summary>
     public static double Share(IEnumerable<FitsRule> fits, Vehicle vehicle)
     {
-        var leastByFact = new List<(string Fact, double Share)>();
+        List<(string Fact, double Share)>? leastByFact = null;
         foreach (var rule in fits)
         {
             foreach (var test in rule.When.Tests)
             {
                 var share = test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
+                leastByFact ??= [];
                 var known = leastByFact.FindIndex(one => one.Fact == test.Fact.Id);
                 if (known < 0)
                     leastByFact.Add((test.Fact.Id, share));
@@ -24,7 +25,7 @@ public static class VehicleFit
             }
         }
 
-        return leastByFact.Aggregate(1.0, (product, one) => product * one.Share);
+        return leastByFact is null ? 1 : leastByFact.Aggregate(1.0, (product, one) => product * one.Share);
     }
 
     /// <summary>The same for a vehicle that has what other rules are about, as one with a leaking air spring has air springs.</summary>

@@ -25,14 +25,11 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
             return [];
         var probabilities = suspects.Select(suspect => suspect.Probability).ToArray();
         var harms = suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm / harm).ToArray();
-        return
-        [
-            .. Links(advised).Select(asked => (asked.Key, Worth: Worth(asked.Key, asked.Value, probabilities, harms)))
-                .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
-                .ThenBy(one => one.Key, StringComparer.Ordinal).Take(Most)
-                .Select(one => new Question(
-                    catalogue.Symptoms[one.Key], one.Worth, After(advised.Case, one.Key, true), After(advised.Case, one.Key, false))),
-        ];
+        var asked = Links(advised).Select(one => (Symptom: one.Key, Worth: Worth(one.Key, one.Value, probabilities, harms)))
+            .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
+            .ThenBy(one => one.Symptom, StringComparer.Ordinal).Take(Most).ToList();
+        var answers = assessment.Foresee(advised.Case, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
+        return [.. asked.Zip(answers, (one, after) => new Question(catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
     }
 
     /// <summary>What the raised suspects would show, by symptom that nobody has spoken of yet.</summary>
@@ -60,6 +57,5 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
         ExpectedChange.Worth(probabilities, harms, catalogue.Leaks[Sign.Symptom(symptom)], links);
 
-    private Advised After(Case @case, string symptom, bool present) =>
-        assessment.Of(@case with { MostSteps = 1, Reports = [.. @case.Reports, new Report(symptom, [], null, present)] });
+    private static Report Answer(string symptom, bool yes) => new(symptom, [], null, yes);
 }

@@ -18,7 +18,7 @@ public static class HarmFoundRanking
     /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
     /// <param name="options">Checks to choose from.</param>
     public static IReadOnlyList<RankedCheck> Greedy(IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options) =>
-        Continue([], new HarmLeft(weights), Candidate.From(weights, options), double.PositiveInfinity);
+        [.. Continue(new HarmLeft(weights), Candidate.From(weights, options), double.PositiveInfinity)];
 
     /// <summary>
     /// Checks that fit into the minutes together: greedy over what still fits, or, where a single check finds more than
@@ -31,7 +31,7 @@ public static class HarmFoundRanking
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes)
     {
         var candidates = Candidate.From(weights, options);
-        var greedy = Continue([], new HarmLeft(weights), candidates, minutes);
+        var greedy = Continue(new HarmLeft(weights), candidates, minutes).ToList();
 
         var untouched = new HarmLeft(weights);
         var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(untouched.FoundBy(candidate)));
@@ -39,7 +39,7 @@ public static class HarmFoundRanking
             return greedy;
 
         candidates.Remove(single);
-        return Continue([untouched.Do(single, lifted: false)], untouched, candidates, minutes - single.Minutes);
+        return [untouched.Do(single, lifted: false), .. Continue(untouched, candidates, minutes - single.Minutes)];
     }
 
     /// <summary>
@@ -50,12 +50,31 @@ public static class HarmFoundRanking
     /// <param name="options">Checks to choose from.</param>
     /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
     public static IReadOnlyList<RankedCheck> GreedyWithLift(
+        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
+        [.. InTurn(weights, options, urgentCauses)];
+
+    /// <summary>The first of <see cref="GreedyWithLift"/>, without the cost of the others.</summary>
+    /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
+    /// <param name="options">Checks to choose from.</param>
+    /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
+    public static RankedCheck? FirstWithLift(
+        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
+        InTurn(weights, options, urgentCauses).FirstOrDefault();
+
+    // Each check is ranked when it is asked for.
+    private static IEnumerable<RankedCheck> InTurn(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses)
     {
         var left = new HarmLeft(weights);
         var candidates = Candidate.From(weights, options);
-        var lifted = new List<RankedCheck>();
-        var finders = candidates.Where(candidate => urgentCauses.Any(cause => candidate.Surely(cause) > 0)).ToList();
+        return urgentCauses.Count == 0
+            ? Continue(left, candidates, double.PositiveInfinity)
+            : Lifted(weights, left, candidates, urgentCauses).Concat(Continue(left, candidates, double.PositiveInfinity));
+    }
+
+    private static IEnumerable<RankedCheck> Lifted(IReadOnlyList<double> weights, HarmLeft left, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
+    {
+        var finders = candidates.FindAll(candidate => urgentCauses.Any(cause => candidate.Surely(cause) > 0));
         while (true)
         {
             var open = urgentCauses.Where(cause => left[cause] > weights[cause] * SurelyEnough)
@@ -63,13 +82,11 @@ public static class HarmFoundRanking
             var looking = finders.Where(candidate => open.Exists(
                 one => candidate.Surely(one.Cause) > 0 && candidate.Surely(one.Cause) >= one.Surest * SurelyEnough));
             if (Best(looking, left) is not { } best)
-                break;
+                yield break;
             finders.Remove(best);
             candidates.Remove(best);
-            lifted.Add(left.Do(best, lifted: true));
+            yield return left.Do(best, lifted: true);
         }
-
-        return Continue(lifted, left, candidates, double.PositiveInfinity);
     }
 
     // MaxBy takes the first of equals, and candidates stand by id.
@@ -78,15 +95,15 @@ public static class HarmFoundRanking
 
     // What a check finds only falls as others are done, so that a key reckoned earlier bounds today's, and only the check in front
     // need be reckoned again (lazy greedy: Minoux 1978, from memory).
-    private static List<RankedCheck> Continue(List<RankedCheck> ranked, HarmLeft left, List<Candidate> candidates, double minutes)
+    private static IEnumerable<RankedCheck> Continue(HarmLeft left, List<Candidate> candidates, double minutes)
     {
-        var queue = new PriorityQueue<Candidate, (double Key, int Order)>(
-            candidates.Select((candidate, order) => (candidate, (-Key(candidate, left), order))));
+        var queue = new PriorityQueue<Candidate, Turn>(candidates.Select((candidate, order) => (candidate, new Turn(Key(candidate, left), order))));
         while (queue.TryDequeue(out var candidate, out var earlier))
         {
-            if (candidate.Minutes > minutes || left.FoundBy(candidate) <= LeastGain)
+            var found = left.FoundBy(candidate);
+            if (candidate.Minutes > minutes || found <= LeastGain)
                 continue;
-            var now = (-Key(candidate, left), earlier.Order);
+            var now = earlier with { Key = Rounded(found / candidate.Minutes) };
             if (queue.TryPeek(out _, out var next) && now.CompareTo(next) > 0)
             {
                 queue.Enqueue(candidate, now);
@@ -94,13 +111,17 @@ public static class HarmFoundRanking
             }
 
             minutes -= candidate.Minutes;
-            ranked.Add(left.Do(candidate, lifted: false));
+            yield return left.Do(candidate, lifted: false);
         }
-
-        return ranked;
     }
 
     private static double Key(Candidate candidate, HarmLeft left) => Rounded(left.FoundBy(candidate) / candidate.Minutes);
 
     private static double Rounded(double key) => Math.Round(key, 9);
+
+    /// <summary>The largest key is served first, ties in order.</summary>
+    private readonly record struct Turn(double Key, int Order) : IComparable<Turn>
+    {
+        public int CompareTo(Turn other) => Key > other.Key ? -1 : Key < other.Key ? 1 : Order.CompareTo(other.Order);
+    }
 }

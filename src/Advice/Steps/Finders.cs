@@ -12,6 +12,8 @@ internal sealed class Finders
     public Finders(Catalogue catalogue)
     {
         Checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
+        Minutes = [.. Checks.Select(check => (double)(check.Minutes + check.Needs.Sum(need => need.Minutes)))];
+        Drives = [.. Checks.Select(check => check.Needs.Any(need => need.Drives))];
         var checks = Checks.Index().ToDictionary(one => one.Item.Id, one => one.Index);
         var needs = new Dictionary<string, int>();
         _byFault = catalogue.Faults.Keys.Order(StringComparer.Ordinal).ToFrozenDictionary(
@@ -21,7 +23,13 @@ internal sealed class Finders
     }
 
     /// <summary>All checks by id.</summary>
-    public IReadOnlyList<Check> Checks { get; }
+    public Check[] Checks { get; }
+
+    /// <summary>What each check costs where it stands alone, min: the ranking takes minutes as additive.</summary>
+    public double[] Minutes { get; }
+
+    /// <summary>Whether each check is done on the road.</summary>
+    public bool[] Drives { get; }
 
     /// <summary>All that checks need.</summary>
     public IReadOnlyList<Need> Needs => _needs;

@@ -16,13 +16,34 @@ public sealed class StepChoice(Catalogue catalogue)
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        var weights = raised.Select(suspect => suspect.Weight).ToList();
-        var options = Options(@case, raised, mayDrive);
-        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, [.. Enumerable.Range(0, raised.Count).Where(i => raised[i].IsUrgent)]);
+        var weights = Weights(raised);
+        var options = Options(@case, raised, On(@case), mayDrive);
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, Urgent(raised));
         var affordable = Affordable(ranked, weights, options, @case.Workshop);
-        var steps = affordable.Take(@case.MostSteps).Select(one => Step(one, @case, raised)).ToList();
-        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Except(steps.Select(step => step.Check.Id))]);
+        var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised);
+        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]);
     }
+
+    /// <summary>The first of the steps; null where there is none.</summary>
+    /// <param name="case">The case.</param>
+    /// <param name="suspicion">What is suspected.</param>
+    /// <param name="vehicle">What its vehicle has.</param>
+    /// <param name="mayDrive">Whether checks on the road are allowed.</param>
+    internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
+    {
+        if (@case.Workshop.Minutes is not null)
+            return Choose(@case with { MostSteps = 1 }, suspicion, mayDrive).Steps is [var step, ..] ? step.Check : null;
+        var raised = suspicion.Raised;
+        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Options(@case, raised, vehicle, mayDrive), Urgent(raised));
+        return first is null ? null : catalogue.Checks[first.Id];
+    }
+
+    /// <summary>What the vehicle of a case has.</summary>
+    internal NeedsOnVehicle On(Case @case) => new(_finders.Needs, @case.Vehicle);
+
+    private static double[] Weights(IReadOnlyList<Suspect> raised) => [.. raised.Select(suspect => suspect.Weight)];
+
+    private static int[] Urgent(IReadOnlyList<Suspect> raised) => [.. raised.Index().Where(one => one.Item.IsUrgent).Select(one => one.Index)];
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
     private IReadOnlyList<RankedCheck> Affordable(
@@ -35,40 +56,70 @@ public sealed class StepChoice(Catalogue catalogue)
         return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
 
-    private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> raised)
+    private List<Step> Steps(IReadOnlyList<RankedCheck> ranked, Case @case, IReadOnlyList<Suspect> raised)
     {
-        var check = catalogue.Checks[ranked.Id];
-        var suspects = raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0)
-            .OrderByDescending(suspect => Math.Round(suspect.Weight, 9)).ToList();
-        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
-        if (onlyIf is null && suspects.TrueForAll(suspect => suspect.Instance.OnlyIf is not null))
-            onlyIf = suspects.FirstOrDefault()?.Instance.OnlyIf;
-        return new Step(check, ranked, onlyIf, suspects);
-    }
-
-    // What a check costs where it stands alone: the ranking takes minutes as additive.
-    private static double Minutes(Check check) => check.Minutes + check.Needs.Sum(need => need.Minutes);
-
-    /// <summary>The checks still to be done that can find something, by id.</summary>
-    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, bool mayDrive)
-    {
-        bool IsOpen(Check check) => @case.IsOpen(check) && (mayDrive || !check.Needs.Any(need => need.Drives));
-        var found = new List<Detection>?[_finders.Checks.Count];
-        var shares = new double?[_finders.Needs.Count];
-        foreach (var (cause, suspect) in raised.Index())
+        var suspects = ranked.ToDictionary(one => one.Id, _ => new List<Suspect>());
+        foreach (var suspect in raised)
         {
-            foreach (var (check, need, surely) in _finders.Of(suspect.Instance.Fault.Id))
+            foreach (var finder in _finders.Of(suspect.Instance.Fault.Id))
             {
-                var share = shares[need] ??= _finders.Needs[need].Share(@case.Vehicle);
-                if (surely * share > 0)
-                    (found[check] ??= []).Add(new Detection(cause, surely * share));
+                if (finder.Surely > 0 && suspects.TryGetValue(_finders.Checks[finder.Check].Id, out var found))
+                    found.Add(suspect);
             }
         }
 
-        return
-        [
-            .. _finders.Checks.Zip(found).Where(one => one.Second is not null && IsOpen(one.First))
-                .Select(one => new CheckOption(one.First.Id, Minutes(one.First), one.Second!)),
-        ];
+        return [.. ranked.Select(one => Step(one, @case, [.. suspects[one.Id].OrderByDescending(suspect => Math.Round(suspect.Weight, 9))]))];
+    }
+
+    private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> suspects)
+    {
+        var check = catalogue.Checks[ranked.Id];
+        var onlyIf = VehicleFit.OnlyIf(catalogue.FitsByCheck[check.Id], @case.Vehicle);
+        if (onlyIf is null && suspects.All(suspect => suspect.Instance.OnlyIf is not null))
+            onlyIf = suspects is [var heaviest, ..] ? heaviest.Instance.OnlyIf : null;
+        return new Step(check, ranked, onlyIf, suspects);
+    }
+
+    /// <summary>The checks still to be done that can find something, by id.</summary>
+    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle, bool mayDrive)
+    {
+        var (found, counts) = Found(raised, vehicle);
+        var detections = new Detection[]?[counts.Length];
+        var options = new List<CheckOption>();
+        for (var check = 0; check < counts.Length; check++)
+        {
+            if (counts[check] == 0 || !@case.IsOpen(_finders.Checks[check]) || (_finders.Drives[check] && !mayDrive))
+                continue;
+            detections[check] = new Detection[counts[check]];
+            options.Add(new CheckOption(_finders.Checks[check].Id, _finders.Minutes[check], detections[check]!));
+        }
+
+        // From the last to the first, so that the counts run down to the first place of each check.
+        for (var i = found.Count - 1; i >= 0; i--)
+        {
+            if (detections[found[i].Check] is { } own)
+                own[--counts[found[i].Check]] = found[i].Detection;
+        }
+
+        return options;
+    }
+
+    /// <summary>What every check can find on this vehicle, by cause, and how much each finds.</summary>
+    private (List<(int Check, Detection Detection)> Found, int[] Counts) Found(IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle)
+    {
+        var found = new List<(int Check, Detection Detection)>(4 * raised.Count);
+        var counts = new int[_finders.Checks.Length];
+        for (var cause = 0; cause < raised.Count; cause++)
+        {
+            foreach (var (check, need, surely) in _finders.Of(raised[cause].Instance.Fault.Id))
+            {
+                if (surely * vehicle.Share(need) is not (> 0 and var finds))
+                    continue;
+                found.Add((check, new Detection(cause, finds)));
+                counts[check]++;
+            }
+        }
+
+        return (found, counts);
     }
 }

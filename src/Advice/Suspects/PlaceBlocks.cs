@@ -12,13 +12,25 @@ public sealed class PlaceBlocks(Catalogue catalogue)
         if (fault.Places.Count == 0)
             return [new PlaceBlock(null, [], 1, links)];
 
-        var stated = links.Select(link => link.Seen.Position).OfType<string>().Distinct().Order(StringComparer.Ordinal).ToList();
+        var stated = Stated(links);
         if (stated.Count == 0)
-            return [Block(fault, fault.Places, links)];
+            return [new PlaceBlock(Name(fault, fault.Places), fault.Places, 1, links)];
         return fault.Places
             .GroupBy(place => string.Concat(stated.Select(position => catalogue.PositionsOverlap(place, position) ? '1' : '0')))
             .Select(group => Block(fault, [.. group], links))
             .Where(block => block.Links.Count > 0);
+    }
+
+    private static IReadOnlyList<string> Stated(IReadOnlyList<Link> links)
+    {
+        List<string>? stated = null;
+        foreach (var link in links)
+        {
+            if (link.Seen.Position is { } position)
+                (stated ??= []).Add(position);
+        }
+
+        return stated is null ? [] : [.. stated.Distinct().Order(StringComparer.Ordinal)];
     }
 
     private PlaceBlock Block(Fault fault, IReadOnlyList<string> places, IReadOnlyList<Link> links) => new(

@@ -37,15 +37,29 @@ public sealed class SignGroup
         var links = new List<CauseLink>();
         for (var cause = 0; cause < instances.Count; cause++)
         {
-            var leads = instances[cause].Links.Any(link => link.Seen == _leading);
+            var leads = false;
             foreach (var link in instances[cause].Links)
             {
-                if (_members.TryGetValue(link.Seen, out var share) && (!leads || link.Seen == _leading))
-                    links.Add(new CauseLink(cause, link.Strength * share));
+                if (!link.Seen.Equals(_leading))
+                    continue;
+                leads = true;
+                links.Add(new CauseLink(cause, link.Strength));
             }
+
+            if (!leads && _members.Count > 1)
+                AddLed(instances[cause].Links, cause, links);
         }
 
         return new Manifestation(_leading.ToString(), _leading.Present, _leak, links);
+    }
+
+    private void AddLed(IReadOnlyList<Link> own, int cause, List<CauseLink> links)
+    {
+        foreach (var link in own)
+        {
+            if (_members.TryGetValue(link.Seen, out var share))
+                links.Add(new CauseLink(cause, link.Strength * share));
+        }
     }
 
     private static bool IsVaguer(SeenSign sign, List<SeenSign> seen) =>

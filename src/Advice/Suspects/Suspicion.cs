@@ -9,14 +9,39 @@ namespace Advice.Suspects;
 public sealed record Suspicion(NoisyOrNetwork Network, IReadOnlyList<Suspect> All, IReadOnlyList<string> LeftOut)
 {
     /// <summary>Probability of each raised fault at any of its places.</summary>
-    public IReadOnlyDictionary<string, double> ByFault => Raised.GroupBy(suspect => suspect.Instance.Fault.Id)
-        .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(suspect => suspect.Probability)));
+    public IReadOnlyDictionary<string, double> ByFault
+    {
+        get
+        {
+            var byFault = new Dictionary<string, double>(Raised.Count);
+            foreach (var suspect in Raised)
+            {
+                var fault = suspect.Instance.Fault.Id;
+                byFault[fault] = Math.Min(1, byFault.GetValueOrDefault(fault) + suspect.Probability);
+            }
+
+            return byFault;
+        }
+    }
 
     /// <summary>The instances that the signs raised, most probable first, ties by fault and place.</summary>
-    public IReadOnlyList<Suspect> Raised { get; } =
-    [
-        .. All.Where(suspect => suspect.Raise > 1e-9).OrderByDescending(suspect => Math.Round(suspect.Probability, 9))
-            .ThenBy(suspect => suspect.Instance.Fault.Id, StringComparer.Ordinal)
-            .ThenBy(suspect => suspect.Instance.Place, StringComparer.Ordinal),
-    ];
+    public IReadOnlyList<Suspect> Raised { get; } = MostProbableFirst(All);
+
+    private static Suspect[] MostProbableFirst(IReadOnlyList<Suspect> all)
+    {
+        var raised = all.Where(suspect => suspect.Raise > 1e-9).ToArray();
+        Array.Sort(Array.ConvertAll(raised, suspect => new Rank(Math.Round(suspect.Probability, 9), suspect.Instance)), raised);
+        return raised;
+    }
+
+    private readonly record struct Rank(double Probability, FaultInstance Instance) : IComparable<Rank>
+    {
+        public int CompareTo(Rank other)
+        {
+            if (Probability != other.Probability)
+                return Probability > other.Probability ? -1 : 1;
+            var byFault = string.CompareOrdinal(Instance.Fault.Id, other.Instance.Fault.Id);
+            return byFault != 0 ? byFault : string.CompareOrdinal(Instance.Place, other.Instance.Place);
+        }
+    }
 }

@@ -48,23 +48,26 @@ public sealed class ComplaintReader
     public ComplaintReading Read(string complaint)
     {
         ArgumentNullException.ThrowIfNull(complaint);
-        var raw = WordSplitter.Split(complaint);
-        var codes = TroubleCodeScanner.Scan(raw);
+        var all = WordSplitter.Split(complaint);
+        var elsewhere = Subject.Elsewhere(all, vocabulary.Read(all).Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet());
+        var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
+        var codes = TroubleCodeScanner.Scan(all);
         var onsets = OnsetScanner.Scan(complaint, raw);
         var words = vocabulary.Read(raw);
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
+        var drives = Subject.IsDriving(raw);
         var mentions = systems.Find(complaint, words).ToList();
-        var services = this.services.Find(complaint, words, onsets, mentions).ToList();
-        var sentences = raw.GroupBy(w => w.Sentence).ToList();
+        var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
+        var sentences = all.GroupBy(w => w.Sentence).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
             .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
         var unread = sentences.Where(s => !understood.Contains(s.Key)).Select(s => new UnreadSentence(
             Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End, reading.Unsure.GetValueOrDefault(s.Key, [])));
         return new(
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
-            StatesTrouble(words));
+            drives && StatesTrouble(words));
     }
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>

@@ -25,7 +25,14 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     private static readonly FrozenSet<string> Repairing = new[] { "fixed", "repaired", "cured", "resolved", "solved" }.ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Past = new[] { "ago", "last", "previously", "before", "year", "years" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Past = new[] { "ago", "last", "previously", "before", "year", "years", "warranty" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Words for what ended at one time, whatever follows: "the squeal stopped after the service".</summary>
+    private static readonly FrozenSet<string> Ended = new[] { "stopped", "ceased", "went", "disappeared", "vanished", "cleared" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> None = new[] { "no", "none", "nope", "never", "nothing", "negative" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Returning = new[] { "back", "again", "returned", "still" }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Whether it only might happen: "the wheel could come off", "which may lead to a fire".</summary>
     public bool IsFeared(PhraseMatch match)
@@ -56,13 +63,15 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
                 return true;
         }
 
-        return IsDeniedBefore(match);
+        return IsDeniedBefore(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
     }
 
     /// <summary>Whether the words after the phrase say that it has ceased: "is gone", "went away".</summary>
     public bool Ceases(PhraseMatch match)
     {
         var next = NextContent(match.Last.Index + 1, match.Last.Clause);
+        if (next >= 0 && Returns(next))
+            return false;
         return next >= 0 && (IsCeasing(next) || (match.Last.Term == "light" && words[next].Surface is "out" or "off" && words[next].Index + 1 < words.Count && words[next + 1].Surface == "now"));
     }
 
@@ -102,6 +111,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         for (var i = match.First.Index - 1; i >= 0 && words[i].Clause == match.First.Clause && !used[i]; i--)
         {
             if (words[i].Surface == "used" && words[i + 1].Surface == "to")
+                return !NegatedBefore(i);
+            if (Excludes(i))
                 return true;
             if (IsNegator(i))
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
@@ -113,6 +124,59 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
         return false;
     }
+
+    /// <summary>"Rather than", "instead of", "free of", "yet to": what follows is not so.</summary>
+    private bool Excludes(int i) => words[i].Surface switch
+    {
+        "instead" or "nothing" or "neither" => true,
+        "than" => i > 0 && words[i - 1].Surface == "rather",
+        "free" => Follows(i, "of") || Follows(i, "from"),
+        "yet" => Follows(i, "to"),
+        _ => false,
+    };
+
+    /// <summary>"Any squeal? None."</summary>
+    private bool IsAnsweredNo(PhraseMatch match)
+    {
+        var next = match.Last.Index + 1;
+        return next < words.Count && words[next].Clause != match.Last.Clause && None.Contains(words[next].Surface)
+            && (next + 1 == words.Count || words[next + 1].Clause != words[next].Clause);
+    }
+
+    /// <summary>"The squeal stopped after the service", "the leak was fixed", "the smell has not come back".</summary>
+    private bool HasEnded(PhraseMatch match)
+    {
+        var next = NextContent(match.Last.Index + 1, match.Last.Clause);
+        if (next < 0 || !(match.Last.Is("<trouble>") || match.Last.Term is "smell" or "light") || Joined(match.Last.Index, next))
+            return false;
+        if (words[next].Term == "not")
+            return NextContent(next + 1, match.Last.Clause) is var verb and >= 0 && (words[verb].Surface == "returned" || (words[verb].Term == "come" && Follows(verb, "back")));
+        var ended = (Ended.Contains(words[next].Surface) && (words[next].Surface != "went" || Follows(next, "away"))) || Repairing.Contains(words[next].Surface);
+        return ended && !Returns(next);
+    }
+
+    /// <summary>"Stopped after the service, the squealing I mean".</summary>
+    private bool IsNamedAfterwards(PhraseMatch match)
+    {
+        var first = words.First(w => w.Sentence == match.First.Sentence);
+        return first.Clause != match.First.Clause && (Ended.Contains(first.Surface) || IsCeasing(first.Index))
+            && match.Last.Index + 2 < words.Count && Follows(match.Last.Index, "i") && words[match.Last.Index + 2].Surface is "mean" or "meant";
+    }
+
+    /// <summary>"Looked for leaks and found nothing".</summary>
+    private bool IsSoughtInVain(PhraseMatch match) =>
+        Enumerable.Range(match.Last.Index + 1, words.Count - match.Last.Index - 1).TakeWhile(i => words[i].Sentence == match.Last.Sentence)
+            .Any(i => words[i].Surface is "found" or "find" && i + 1 < words.Count && words[i + 1].Surface is "nothing" or "none")
+        && Enumerable.Range(0, match.First.Index).Reverse().TakeWhile(i => words[i].Sentence == match.First.Sentence)
+            .Any(i => words[i].Surface is "checked" or "looked" or "searched" or "listened" or "inspected" or "check" or "look");
+
+    /// <summary>Whether the sentence says after that place that it is back.</summary>
+    private bool Returns(int from) =>
+        words.Skip(from + 1).TakeWhile(w => w.Sentence == words[from].Sentence).Any(w => Returning.Contains(w.Surface) && !NegatedBefore(w.Index));
+
+    private bool Joined(int from, int to) => Enumerable.Range(from + 1, to - from - 1).Any(i => words[i].Surface is "and" or "or" or "then");
+
+    private bool Follows(int i, string word) => i + 1 < words.Count && words[i + 1].Surface == word;
 
     private bool IsNegator(int i) => words[i].Term is "not" or "no";
 

@@ -76,11 +76,24 @@ internal static class OnsetScanner
         var word = words[i].Text;
         if (Days.TryGetValue(word, out var day))
             return (1, day);
+        if (Distance(words, i) is > 0 and var far)
+            return (far, null);
         if (word is "since")
             return Span(words, i + 1) is { Length: > 0 } span ? WithAgo(words, i, span) : Event(words, i);
         if (word is "for" or "past" or "last" or "about" or "over" or "this" && Span(words, i + 1, openEnd: word is "last" or "this" or "past") is { Length: > 0 } lasting)
             return WithAgo(words, i, word is "this" ? (lasting.Length, 0) : lasting);
         return Span(words, i) is { Length: > 0 } ago && Is(words, i + ago.Length, "ago") ? (ago.Length + 1, ago.Days) : (0, null);
+    }
+
+    /// <summary>How many words say a distance: "500 miles ago", "for the last 200 km".</summary>
+    private static int Distance(IReadOnlyList<RawWord> words, int i)
+    {
+        var number = i;
+        while (number < words.Count && number < i + 4 && words[number].Text is "since" or "for" or "the" or "last" or "past" or "about" or "over" or "in")
+            number++;
+        var length = number < words.Count ? DistanceScanner.At(words, number).Length : 0;
+        var ago = Is(words, number + length, "ago");
+        return length > 0 && (ago || (number > i && words[i].Text is "since" or "for" or "last" or "past")) ? number - i + length + (ago ? 1 : 0) : 0;
     }
 
     /// <summary>The word before a span, the span, and "ago" where it follows.</summary>

@@ -14,4 +14,7 @@ internal sealed record Phrase(string Meaning, string[] Terms, string? Exact)
 
     /// <summary>Whether it says something of a part by a class of words.</summary>
     public bool HasClass { get; } = Terms.Any(WordClasses.IsClass);
+
+    /// <summary>Whether it says that something fails.</summary>
+    public bool HasFailure { get; } = Terms.Contains("fail");
 }

@@ -21,6 +21,7 @@ internal sealed class PhraseIndex
     private const double NearShare = 0.4;
     private const double NearConfidence = 0.55;
     private readonly FrozenDictionary<string, Phrase[]> byTerm;
+    private readonly FrozenDictionary<string, Phrase[]> classedByTerm;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
     private readonly int gaps;
@@ -38,6 +39,8 @@ internal sealed class PhraseIndex
         byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: p)))
             .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+        classedByTerm = byTerm.Where(p => p.Value.Any(q => q.HasClass))
+            .ToFrozenDictionary(p => p.Key, p => p.Value.Where(q => q.HasClass).ToArray(), StringComparer.Ordinal);
         parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
         weights = byTerm.ToFrozenDictionary(
@@ -50,12 +53,20 @@ internal sealed class PhraseIndex
     /// <param name="patient">Whether a part and what is said of it may stand far apart, as in a sentence that says nothing else.</param>
     public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
+        var phrases = patient ? classedByTerm : byTerm;
+        var found = new List<(int Place, string Term)>();
         for (var start = 0; start < sentence.Count; start++)
         {
-            foreach (var phrase in sentence[start].Classes.Prepend(sentence[start].Term).SelectMany(t => byTerm.GetValueOrDefault(t, [])))
+            foreach (var term in sentence[start].Classes.Prepend(sentence[start].Term))
             {
-                if ((!patient || phrase.HasClass) && At(sentence, start, phrase, patient) is { } match && match.Confidence >= leastConfidence)
-                    yield return match;
+                if (!phrases.TryGetValue(term, out var possible))
+                    continue;
+                foreach (var phrase in possible)
+                {
+                    found.Clear();
+                    if (At(sentence, start, phrase, patient, found) is { } match && match.Confidence >= leastConfidence)
+                        yield return match;
+                }
             }
         }
     }
@@ -71,12 +82,16 @@ internal sealed class PhraseIndex
             .Select(g => new Guess(g.Key, Math.Round(NearConfidence * g.Max(p => p.Share), 2)));
     }
 
-    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase, bool patient)
+    /// <param name="sentence">The words that count.</param>
+    /// <param name="start">Place of the word that the phrase begins with.</param>
+    /// <param name="phrase">The phrase.</param>
+    /// <param name="patient">Whether a part and what is said of it may stand far apart.</param>
+    /// <param name="found">An empty list, for use here alone.</param>
+    private PhraseMatch? At(IReadOnlyList<Word> sentence, int start, Phrase phrase, bool patient, List<(int Place, string Term)> found)
     {
         if (phrase.Exact is not null)
             return sentence[start].Surface == phrase.Exact ? Match(sentence, [(start, phrase.Terms[0])], phrase, phrase.Terms, 0, patient) : null;
         var end = Math.Min(sentence.Count, start + phrase.Terms.Length + Gaps(phrase, patient));
-        var found = new List<(int Place, string Term)>(phrase.Terms.Length);
         var asked = phrase.Terms;
         int last = -1, inversions = 0;
         foreach (var term in phrase.Terms)
@@ -158,7 +173,7 @@ internal sealed class PhraseIndex
     }
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
-    private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.Terms.Contains("fail") || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+    private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term)

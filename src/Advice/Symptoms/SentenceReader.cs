@@ -75,7 +75,7 @@ internal sealed class SentenceReader(
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
-            var listed = stated.Count > 0 && !stated[^1].Present && denial.Continues(stated[^1].Match, match);
+            var listed = stated.Count > 0 && (!stated[^1].Present || stated[^1].Match.First.Term == "no") && denial.Continues(stated[^1].Match, match);
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
                 Ceases = denial.Ceases(match),

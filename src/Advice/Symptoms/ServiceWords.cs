@@ -26,7 +26,8 @@ internal sealed class ServiceWords
     }
 
     /// <summary>The mentions, in order, at most one for each clause and item.</summary>
-    public IEnumerable<ServiceMention> Find(string text, IReadOnlyList<Word> words, IReadOnlyList<Onset> onsets, IReadOnlyList<SystemMention> systems)
+    public IEnumerable<ServiceMention> Find(string text, IReadOnlyList<Word> words, IReadOnlyList<Onset> onsets, IReadOnlyList<SystemMention> systems,
+        IReadOnlyList<(int Sentence, int Clause, double Km)> distances)
     {
         foreach (var clause in words.GroupBy(w => w.Clause).Select(g => g.ToList()))
         {
@@ -37,12 +38,13 @@ internal sealed class ServiceWords
             var done = !first && !clause.Exists(w => w.Term is "not" or "no" && w.Index < verb.Index);
             var (start, end) = (clause[0].Start, clause[^1].End);
             var daysAgo = done ? Ago(clause, onsets) : null;
+            var kmAgo = done ? distances.Where(d => d.Sentence == clause[0].Sentence).OrderByDescending(d => d.Clause == clause[0].Clause).Select(d => (double?)d.Km).FirstOrDefault() : null;
             var items = Items(clause);
             var parts = systems.Where(m => start <= m.Start && m.End <= end).ToList();
             foreach (var item in items)
-                yield return new(item.Id, item.System, done, daysAgo, Excerpt.Of(text, start, end), start, end);
+                yield return new(item.Id, item.System, done, daysAgo, kmAgo, Excerpt.Of(text, start, end), start, end);
             if (items.Count == 0 && (parts.Count > 0 || verb.Surface == "serviced"))
-                yield return new(null, parts.FirstOrDefault()?.System, done, daysAgo, Excerpt.Of(text, start, end), start, end);
+                yield return new(null, parts.FirstOrDefault()?.System, done, daysAgo, kmAgo, Excerpt.Of(text, start, end), start, end);
         }
     }
 

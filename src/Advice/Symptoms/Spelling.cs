@@ -22,12 +22,15 @@ internal sealed class Spelling
             .ToFrozenDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal);
     }
 
+    /// <summary>Whether a word or another form of it is known.</summary>
+    public bool Knows(string word) => known.Contains(word) || stems.Contains(WordForms.Stem(word));
+
     /// <summary>The known word or stem that is meant, or null if the word is known itself or resembles none.</summary>
     public string? Correct(string word)
     {
-        var stem = WordForms.Stem(word);
-        if (!IsCorrectable(word) || known.Contains(word) || stems.Contains(stem) || OrdinaryWords.Contains(word))
+        if (!IsCorrectable(word) || Knows(word) || OrdinaryWords.Contains(word))
             return null;
+        var stem = WordForms.Stem(word);
         return Nearest(word) ?? (IsCorrectable(stem) ? Nearest(stem) : null);
     }
 

@@ -7,7 +7,7 @@ internal sealed class SystemWords
 {
     private const double Named = 1;
     private const double Hinted = 0.35;
-    private readonly Dictionary<string, List<(string[] Terms, string? System, double Weight)>> byFirst = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(string[] Terms, string? Link, string? System, double Weight)>> byFirst = new(StringComparer.Ordinal);
 
     /// <summary>Knows the words of these systems.</summary>
     public SystemWords(IEnumerable<VehicleSystem> systems, Vocabulary vocabulary)
@@ -32,13 +32,13 @@ internal sealed class SystemWords
         var content = words.Where(w => w.Kind == WordKind.Content).ToList();
         for (var i = 0; i < content.Count; i++)
         {
-            var found = byFirst.GetValueOrDefault(content[i].Term, []).Where(e => IsAt(content, i, e.Terms)).ToList();
+            var found = byFirst.GetValueOrDefault(content[i].Term, []).Where(e => (e.Link is null || e.Link == content[i].Link) && IsAt(content, i, e.Terms)).ToList();
             if (found.Count == 0)
                 continue;
             var length = found[0].Terms.Length;
             var (start, end) = (content[i].Start, content[i + length - 1].End);
             var denied = i > 0 && content[i - 1].Clause == content[i].Clause && content[i - 1].Term is "not" or "no";
-            foreach (var (_, system, weight) in found.Where(e => e.Terms.Length == length && e.System is not null && !denied))
+            foreach (var (_, _, system, weight) in found.Where(e => e.Terms.Length == length && e.System is not null && !denied))
                 yield return new(system!, Excerpt.Of(text, start, end), start, end, weight);
             i += length - 1;
         }
@@ -59,12 +59,14 @@ internal sealed class SystemWords
 
     private void Add(string entry, string? system, double weight, Vocabulary vocabulary)
     {
-        var terms = vocabulary.ReadPhrase(entry, w => w.Kind == WordKind.Content).Select(w => w.Term).ToArray();
-        if (terms.Length == 0)
+        var words = vocabulary.ReadPhrase(entry, w => w.Kind == WordKind.Content);
+        if (words.Count == 0)
             return;
+        // One word alone needs the preposition that it is listed with: "into drive" is a gear, "drive" is not.
+        var (terms, link) = (words.Select(w => w.Term).ToArray(), words.Count == 1 ? words[0].Link : null);
         if (!byFirst.TryGetValue(terms[0], out var list))
             byFirst[terms[0]] = list = [];
-        if (!list.Exists(e => e.System == system && e.Terms.SequenceEqual(terms)))
-            list.Add((terms, system, weight));
+        if (!list.Exists(e => e.System == system && e.Link == link && e.Terms.SequenceEqual(terms)))
+            list.Add((terms, link, system, weight));
     }
 }

@@ -40,6 +40,9 @@ public sealed class SystemsNamed
     public static SystemsNamed Of(IEnumerable<SystemMention> mentions) => new(mentions.GroupBy(m => m.System, StringComparer.Ordinal)
         .ToDictionary(g => g.Key, g => Math.Min(Enough, g.Sum(m => m.Weight)), StringComparer.Ordinal));
 
+    /// <summary>How much a system is named.</summary>
+    public double Weight(string system) => weights.GetValueOrDefault(system);
+
     /// <summary>Factor on the odds of the faults of a system, at most 1.</summary>
-    public double Factor(string system) => Math.Pow(ForEachLess, Math.Min(MostLess, Most - weights.GetValueOrDefault(system)));
+    public double Factor(string system) => Math.Pow(ForEachLess, Math.Min(MostLess, Most - Weight(system)));
 }

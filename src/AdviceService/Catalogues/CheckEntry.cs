@@ -26,4 +26,8 @@ public sealed record CheckEntry(
     string Id, string Title, string Plain, string System, string Area, IReadOnlyList<string> Places, int Minutes, DoneBy DoneBy,
     IReadOnlyList<string> Needs, IReadOnlyList<string> Tools, IReadOnlyList<string> Method, string? Unit, IReadOnlyList<string> Units,
     IReadOnlyList<ResultDocument> Results, IReadOnlyList<LimitDocument> Limits, string? OnlyIf, IReadOnlyList<string> Detects,
-    IReadOnlyList<string> Cautions);
+    IReadOnlyList<string> Cautions)
+{
+    /// <summary>What a finding may carry in 'with' for the arithmetic of the check.</summary>
+    public IReadOnlyList<InputEntry> With { get; init; } = [];
+}

@@ -2,6 +2,7 @@ using Advice.Answers;
 using Advice.Documents;
 using Advice.Findings;
 using Advice.Knowledge;
+using AdviceService.Requests;
 
 namespace AdviceService.Catalogues;
 
@@ -37,7 +38,10 @@ internal sealed class Entries(Catalogue catalogue, string revision)
         check.Measure is { } measure ? UnitConversion.Accepted(measure.Unit) : [],
         [.. check.Observations.Select(one => new ResultDocument(one.Id, one.Text, one.Normal))],
         [.. catalogue.LimitsByCheck[check.Id].Select(limit => new LimitDocument(limit.Text.Trade, limit.Source.ToString()))],
-        OnlyIf(catalogue.FitsByCheck[check.Id]), [.. check.Detects.Select(detects => detects.Fault).Distinct()], check.Cautions);
+        OnlyIf(catalogue.FitsByCheck[check.Id]), [.. check.Detects.Select(detects => detects.Fault).Distinct()], check.Cautions)
+    {
+        With = [.. FindingInputs.Of(check).Select(InputEntry.Of)],
+    };
 
     private static string? OnlyIf(IEnumerable<FitsRule> fits)
     {

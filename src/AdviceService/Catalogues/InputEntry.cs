@@ -42,7 +42,7 @@ public sealed record InputEntry
     /// <summary>The entry of an input.</summary>
     public static InputEntry Of(Input input)
     {
-        var entry = new InputEntry { Name = input.Name, What = input.What, Kind = "", Required = !input.Optional && input is not DayInput };
+        var entry = new InputEntry { Name = input.Name, What = input.What, Kind = "", Required = input.IsRequired };
         return input switch
         {
             NumberInput number => entry with { Kind = "number", Units = Accepted(number.Unit), Unit = number.Unit, Least = number.Least, Most = number.Most },

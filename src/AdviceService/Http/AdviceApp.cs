@@ -16,7 +16,12 @@ internal static class AdviceApp
     /// <summary>Builds it.</summary>
     /// <param name="rules">The rule set.</param>
     /// <param name="args">Options of the host, such as --urls.</param>
-    public static WebApplication Build(RuleBook rules, string[] args)
+    public static WebApplication Build(RuleBook rules, string[] args) => Build(() => rules, args);
+
+    /// <summary>Builds it while the rules may still be loaded.</summary>
+    /// <param name="rules">Gives the rule set; asked once the application runs.</param>
+    /// <param name="args">Options of the host, such as --urls.</param>
+    public static WebApplication Build(Func<RuleBook> rules, string[] args)
     {
         // Without it a compressed body that breaks off passes for one that ends.
         AppContext.SetSwitch("System.IO.Compression.UseStrictValidation", true);
@@ -31,17 +36,17 @@ internal static class AdviceApp
         });
         builder.Services.AddSerilog(Logging.Configure);
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(services => new AdviceDesk(rules, services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddSingleton<IRuleBook>(_ => rules());
+        builder.Services.AddSingleton<AdviceDesk>();
         builder.Services.AddRequestDecompression();
         builder.Services.AddResponseCompression(options => options.MimeTypes = ["application/json", "application/problem+json", "application/x-ndjson"]);
-        builder.Services.AddSingleton<IRuleBook>(rules);
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddAdviceDocumentation();
         builder.Services.AddAdviceTools();
 
         var app = builder.Build();
-        app.UseMetrics(rules);
+        app.UseMetrics();
         app.UseResponseCompression();
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRequestDecompression();

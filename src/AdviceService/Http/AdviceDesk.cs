@@ -16,10 +16,11 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
     private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
+    private Entries? _entries;
     private CatalogueSearch? _search;
 
     /// <summary>The knowledge as callers read it.</summary>
-    public Entries Entries { get; } = new(rules.Catalogue, rules.Revision);
+    public Entries Entries => LazyInitializer.EnsureInitialized(ref _entries, () => new Entries(rules.Catalogue, rules.Revision));
 
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;

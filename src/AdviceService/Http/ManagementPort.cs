@@ -18,11 +18,11 @@ internal static class ManagementPort
     }
 
     /// <summary>Counts requests, and answers /metrics on the management port and nothing else there.</summary>
-    public static void UseMetrics(this WebApplication app, IRuleBook rules)
+    public static void UseMetrics(this WebApplication app)
     {
         if (app.Configuration[Setting] is not { Length: > 0 } url)
             return;
-        RuleSet.WithLabels(rules.Revision).Set(1);
+        app.Lifetime.ApplicationStarted.Register(() => RuleSet.WithLabels(app.Services.GetRequiredService<IRuleBook>().Revision).Set(1));
         var port = BindingAddress.Parse(url).Port;
         // The port and not the host name, which a caller is free to choose.
         app.MapWhen(http => http.Connection.LocalPort == port, management => management.UseMetricServer("/metrics").Run(http =>

@@ -23,6 +23,8 @@ internal static class CheckResult
             return null;
         if (check.Measure is not { } measure)
             value.Errors.BadValue(value.At, ErrorCode.UnfitForCheck, () => $"This check is observed, not measured: give observation, one of {Scale(check)}.");
+        else if (unit == "count" && given != Math.Floor(given))
+            value.Errors.BadValue(value.At, ErrorCode.OutOfRange, "Must be a whole number: it is counted.");
         else if (unit is not null && UnitConversion.Convert(given, unit, measure.Unit) is { } converted
             && !(converted >= measure.PlausibleMinimum && converted <= measure.PlausibleMaximum))
             value.OutOfRange(measure.PlausibleMinimum, measure.PlausibleMaximum, measure.Unit);

@@ -13,8 +13,8 @@ internal sealed class ComputationPart(Computation computation, DateOnly today)
         var values = new Dictionary<Input, object>();
         foreach (var input in computation.Inputs)
         {
-            var value = input.Optional || input is DayInput ? body.Take(input.Name) : body.Required(input.Name);
-            if ((value is { } given ? InputValue.Read(given, input) : input is DayInput ? today : null) is { } read)
+            var value = input.IsRequired ? body.Required(input.Name) : body.Take(input.Name);
+            if ((value is { } given ? InputValue.Read(given, input) : input is DayInput { Past: false } ? today : null) is { } read)
                 values[input] = read;
         }
 

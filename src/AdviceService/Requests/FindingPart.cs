@@ -28,6 +28,7 @@ internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
             Observation = observation?.ObservationOf(check),
             On = finding.Take("on")?.Date(AdvicePart.Earliest, asOf),
             Odometer = finding.Take("odometer")?.Object(QuantityPart.Odometer.Read),
+            With = finding.Take("with")?.Object(new FindingInputs(check).Read),
             Limit = limit?.Object(new SuppliedLimitPart(check).Read),
         };
     }

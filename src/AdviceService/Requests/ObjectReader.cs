@@ -50,6 +50,9 @@ internal sealed class ObjectReader
         return value;
     }
 
+    /// <summary>Lets every member be, for an object of which nothing can be said.</summary>
+    public void IgnoreUnread() => _asked.UnionWith(_members.Keys);
+
     /// <summary>Notes the members that nobody asked for.</summary>
     public void RefuseUnread()
     {

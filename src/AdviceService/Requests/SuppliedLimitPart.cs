@@ -12,7 +12,8 @@ internal sealed class SuppliedLimitPart(Advice.Knowledge.Check? check)
     public SuppliedLimit Read(ObjectReader limit)
     {
         var (minimum, maximum) = (limit.Take("minimum"), limit.Take("maximum"));
-        var (low, high) = (minimum?.Number(), maximum?.Number());
+        var unit = limit.Required("unit")?.UnitOf(check);
+        var (low, high) = (Bound(minimum, unit), Bound(maximum, unit));
         if (minimum is null && maximum is null)
             limit.Errors.BadShape(limit.At, ErrorCode.MissingMember, "Must have a minimum, a maximum or both.");
         if (low > high)
@@ -21,8 +22,11 @@ internal sealed class SuppliedLimitPart(Advice.Knowledge.Check? check)
         {
             Minimum = low,
             Maximum = high,
-            Unit = limit.Required("unit")?.UnitOf(check) ?? "",
+            Unit = unit ?? "",
             Source = limit.Take("source")?.Text(LongestSource),
         };
     }
+
+    // That an observed check has no limit is said once, of the limit as a whole.
+    private double? Bound(JsonValue? bound, string? unit) => check is { Measure: null } ? bound?.Number() : bound?.ValueOf(check, unit);
 }

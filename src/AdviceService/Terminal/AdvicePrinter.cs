@@ -20,6 +20,7 @@ internal sealed class AdvicePrinter(IAnsiConsole console)
             Print(step);
         List("Suspected", advice.Suspects.Take(5).Select(suspect => string.Create(CultureInfo.InvariantCulture,
             $"{suspect.Name}{(suspect.Place is { } place ? $", {place}" : "")}: {suspect.Probability * 100:0.#} %{(suspect.OnlyIf is { } condition ? $" (only if {condition})" : "")}")));
+        List("Systems, likeliest first", advice.Systems.Select(system => system.Name));
         List("Judged", advice.Judgements.Concat(advice.AcrossAxles).Select(one => $"{one.Check} {one.Position}: {(one.Judged ? $"{one.Deficiency}, {one.Limit}" : one.Note)}"));
         List("Due", advice.Due.Select(item => $"{item.Name}: {item.Status.ToString().ToLowerInvariant()}. {item.Because}"));
         List("Normal", advice.Normal.Select(normal => normal.Text));

@@ -1,19 +1,20 @@
 using System.CommandLine;
 using System.Globalization;
 using Advice.Rules.Bench;
+using Advice.Rules.Bench.Conditions;
 using Advice.Rules.Cases;
 
 namespace AdviceService.Verbs;
 
-/// <summary>The verb "rules cover": what of the rules no case touches.</summary>
+/// <summary>The verb "rules cover": which conditions of rules the cases showed both ways, and what of the vocabulary they touch.</summary>
 internal static class CoverVerb
 {
     public static Command Command(RuleOptions rules)
     {
-        var least = new Option<double?>("--at-least") { Description = "Fail where the cases touch a smaller share of a kind than this, 0 … 1" };
-        var list = new Option<bool>("--list") { Description = "List the ids that no case touches" };
-        var cover = new Command("cover", "Show how much of the rules the cases touch") { least, list };
-        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least) ?? 0, parsed.GetValue(list)));
+        var least = new Option<double>("--at-least") { Description = "Fail where the cases showed less than this percentage of all conditions both ways" };
+        var list = new Option<bool>("--list") { Description = "List the conditions that were never seen both ways, and the ids that no case touches" };
+        var cover = new Command("cover", "Show which conditions of rules the cases showed both ways") { least, list };
+        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least), parsed.GetValue(list)));
         return cover;
     }
 
@@ -23,17 +24,31 @@ internal static class CoverVerb
             return 1;
         var cases = CaseFiles.Read(folders, book);
         var assessor = new CaseAssessor(book);
-        var kinds = new Coverage(book.Catalogue, cases.Cases.Select(assessor.Assess)).Kinds;
-        foreach (var kind in kinds)
-        {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{kind.Share,6:P1}  {kind.Kind}: {kind.Count - kind.Untouched.Count} of {kind.Count}"));
-            foreach (var id in list ? kind.Untouched : [])
-                Console.WriteLine($"        {id}");
-        }
-
-        var below = kinds.Where(kind => kind.Share < least).Select(kind => kind.Kind).ToList();
-        if (below.Count > 0)
-            Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Below {least:P0}: {string.Join(", ", below)}."));
-        return below.Count == 0 && cases.Errors.Count == 0 ? 0 : 1;
+        var assessed = cases.Cases.AsParallel().AsOrdered().Select(assessor.Assess).ToList();
+        Console.WriteLine("Conditions that the cases showed both ways: the rule fired with it, and it alone kept the rule from firing");
+        var conditions = new ConditionCoverage(book.Catalogue, assessed).Conditions;
+        foreach (var kind in conditions.GroupBy(condition => condition.Kind))
+            Write($"{kind.Key} rules", kind.Count(), [.. kind.Where(condition => !condition.BothWays).Select(condition => condition.ToString())], list);
+        Console.WriteLine();
+        Console.WriteLine("Entries that a case touches");
+        foreach (var kind in new Coverage(book.Catalogue, assessed).Kinds)
+            Write(kind.Kind, kind.Count, kind.Untouched, list);
+        var seen = conditions.Count(condition => condition.BothWays);
+        var share = conditions.Count == 0 ? 1 : (double)seen / conditions.Count;
+        Console.WriteLine();
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Percent(share)} of the conditions seen both ways: {seen} of {conditions.Count}, by {cases.Cases.Count} cases."));
+        if (share * 100 < least)
+            Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Below {least} %; --list names what was never seen."));
+        return share * 100 >= least && cases.Errors.Count == 0 ? 0 : 1;
     }
+
+    private static void Write(string what, int count, IReadOnlyList<string> unseen, bool list)
+    {
+        Console.WriteLine($"{Percent(count == 0 ? 1 : 1 - ((double)unseen.Count / count)),8}  {what}: {count - unseen.Count} of {count}");
+        foreach (var one in list ? unseen : [])
+            Console.WriteLine($"          {one}");
+    }
+
+    // Rounded down, so that what is printed never says more than the threshold does.
+    private static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(share * 1000) / 10:0.0} %");
 }

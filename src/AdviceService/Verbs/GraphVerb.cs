@@ -4,18 +4,19 @@ using Advice.Rules.Bench;
 
 namespace AdviceService.Verbs;
 
-/// <summary>The verb "rules graph": a system's faults and signs as DOT.</summary>
+/// <summary>The verb "rules graph": a system's faults and signs as DOT or SVG.</summary>
 internal static class GraphVerb
 {
     public static Command Command(RuleOptions rules)
     {
         var system = new Argument<string>("SYSTEM") { Description = "Id of a system" };
-        var graph = new Command("graph", "Write the faults and signs of a system as a graph in DOT") { system };
-        graph.SetAction(parsed => Write(rules.Of(parsed), parsed.GetValue(system)!));
+        var format = new Option<string>("--format") { Description = "dot, or svg: a picture with the checks besides", DefaultValueFactory = _ => "dot" }.AcceptOnlyFromAmong("dot", "svg");
+        var graph = new Command("graph", "Write the faults and signs of a system as a graph in DOT or a picture in SVG") { system, format };
+        graph.SetAction(parsed => Write(rules.Of(parsed), parsed.GetValue(system)!, parsed.GetValue(format) == "svg"));
         return graph;
     }
 
-    private static int Write(RuleFolders folders, string system)
+    private static int Write(RuleFolders folders, string system, bool drawn)
     {
         if (RuleFolder.Load(folders)?.Catalogue is not { } catalogue)
             return 1;
@@ -26,7 +27,7 @@ internal static class GraphVerb
             return 1;
         }
 
-        foreach (var line in new SystemGraph(catalogue).Of(system))
+        foreach (var line in drawn ? new SystemDrawing(catalogue).Of(system) : new SystemGraph(catalogue).Of(system))
             Console.WriteLine(line);
         return 0;
     }

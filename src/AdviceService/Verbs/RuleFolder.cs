@@ -17,6 +17,15 @@ internal static class RuleFolder
     /// <summary>The rule set with its warnings, or null after every error was printed.</summary>
     public static ReviewedRules? Review(RuleFolders folders) => OrErrors(RuleSetLoader.Review, folders);
 
+    /// <summary>Writes the snapshot of the rules; 1 after every error was printed.</summary>
+    public static int Snapshot(RuleFolders folders) => OrErrors(
+        (rules, _) =>
+        {
+            Advice.Rules.RuleSets.Snapshot.Write(rules);
+            return rules;
+        },
+        folders) is null ? 1 : 0;
+
     private static T? OrErrors<T>(Func<string, IReadOnlyList<string>, T> load, RuleFolders folders)
         where T : class
     {

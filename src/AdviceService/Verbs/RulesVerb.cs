@@ -15,7 +15,8 @@ internal static class RulesVerb
         return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
-            GraphVerb.Command(rules), DiffVerb.Command(rules), BenchVerb.Command(rules), InspectionShareVerb.Command(rules),
+            GraphVerb.Command(rules), FormatVerb.Command(rules), DiffVerb.Command(rules), BenchVerb.Command(rules), InspectionShareVerb.Command(rules),
+            QuestionsVerb.Command(rules), ReadingLevelVerb.Command(rules), SnapshotVerb.Command(rules),
         };
     }
 

@@ -17,9 +17,12 @@ internal static class ServeVerb
     /// <summary>Serves until it is told to stop.</summary>
     public static async Task<int> RunAsync(ParseResult parsed, RuleOptions rules)
     {
-        if (RuleFolder.Load(rules.Of(parsed)) is not { } book)
+        // The rules are loaded beside the building of the application, which takes as long.
+        var loading = Task.Run(() => RuleFolder.Load(rules.Of(parsed)));
+        var app = AdviceApp.Build(() => loading.GetAwaiter().GetResult()!, [.. parsed.UnmatchedTokens]);
+        if (await loading is null)
             return 1;
-        await AdviceApp.Build(book, [.. parsed.UnmatchedTokens]).RunAsync();
+        await app.RunAsync();
         return 0;
     }
 }

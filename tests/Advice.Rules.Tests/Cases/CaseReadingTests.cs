@@ -13,8 +13,13 @@ public class CaseReadingTests
     [InlineData("among: {0: [brake-pad-thickness]}", "(4,13): error out-of-range: '0' is no count of steps from 1 to 50")]
     [InlineData("among: {1: [brake-pad-thickness, brake-disc-thickness]}", "(4,13): error out-of-range: 2 checks cannot all be among the first 1")]
     [InlineData("among: [brake-pad-thickness]", "(4,12): error wrong-shape: 'among' must be a mapping such as {3: [check, check]}, not a list")]
+    [InlineData("judged: {brake-pad-thicknes: major}", "(4,14): error unknown-id: unknown check 'brake-pad-thicknes'; did you mean 'brake-pad-thickness'?")]
+    [InlineData("judged: {brake-pad-thickness: major}", "(4,14): error asks-nothing: the case gives no finding of 'brake-pad-thickness', so there is nothing to judge")]
+    [InlineData("judged: {tyre-tread-depth: bad}", "(4,14): error asks-nothing", "(4,32): error unknown-word: 'bad' is no value of 'judged'; it is one of none, minor, major, dangerous")]
+    [InlineData("judged: {}", "(4,13): error empty-list: 'judged' is empty")]
+    [InlineData("judged: major", "(4,13): error wrong-shape: 'judged' must be a mapping such as {check: minor}, not 'major'")]
     [InlineData("frist: brake-pad-thickness", "(4,5): error unknown-member: unknown member 'frist' of a case; it may have", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of")]
-    [InlineData("# only a comment", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of first, among, never, cautions, noCautions, suspect, driving, normal")]
+    [InlineData("# only a comment", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of first, among, never, cautions, noCautions, suspect, driving, normal, judged")]
     public void Read_WrongExpectation_SaysWhereAndWhat(string expectation, params string[] errors)
     {
         var set = OneCase.With(expectation);

@@ -30,6 +30,22 @@ public class CaseRunnerTests
         Assert.Equal(passes, Run(set).Passed);
     }
 
+    [Theory]
+    [InlineData("{check: brake-pad-thickness, position: front-left, value: 8, unit: mm}", "none", true)]
+    [InlineData("{check: brake-pad-thickness, position: front-left, value: 2.5, unit: mm}", "minor", true)]
+    [InlineData("{check: brake-pad-thickness, position: front-left, value: 2.5, unit: mm}", "none", false)]
+    [InlineData("{check: brake-pad-thickness, value: 8, unit: mm, position: front-left}, {check: brake-pad-thickness, value: 0.5, unit: mm, position: front-right}", "dangerous", true)]
+    [InlineData("{check: brake-pad-thickness, value: 8, unit: mm, position: front-left}, {check: brake-pad-thickness, value: 5, unit: mm, position: front-right}", "none", false)]
+    public void Run_JudgedFinding_CountsTheWorst(string findings, string judged, bool passes)
+    {
+        var set = OneCase.Read($"cases:\n  - id: pads\n    given: {{vehicle: {{}}, findings: [{findings}]}}\n    judged: {{brake-pad-thickness: {judged}}}\n");
+
+        var result = Run(set);
+        Assert.Empty(set.Errors);
+        Assert.True(passes == result.Passed, result.ToString());
+        Assert.Equal(!passes, result.ToString().Contains($"expected judged: brake-pad-thickness {judged}", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Run_NormalReport_MeetsNormal()
     {

@@ -11,19 +11,18 @@ public class RealComplaintTests(RunningService service, ITestOutputHelper output
     [SkippableFact]
     public async Task Advise_EachComplaint_WithoutErrorAndSystemFound()
     {
-        var figures = new ComplaintFigures();
+        var (figures, bySuspects) = (new ComplaintFigures(), new ComplaintFigures());
         foreach (var complaint in Complaint.All())
         {
             var advice = await AdviseAsync(complaint.Symptoms);
-            figures.Add(
-                complaint,
-                advice.GetProperty("suspects").EnumerateArray().Select(suspect => suspect.GetProperty("system").GetString()!),
-                advice.GetProperty("understood").GetProperty("symptoms").GetArrayLength() > 0);
+            var understood = advice.GetProperty("understood").GetProperty("symptoms").GetArrayLength() > 0;
+            figures.Add(complaint, Systems(advice, "systems"), understood);
+            bySuspects.Add(complaint, Systems(advice, "suspects"), understood);
         }
 
-        foreach (var line in figures.Lines())
+        foreach (var line in figures.Lines().Append("").Append("By the suspects alone:").Concat(bySuspects.Lines().Take(5)))
             output.WriteLine(line);
-        Assert.True(figures.AmongThree > 0.75, "The system is found in fewer complaints than it was: something is broken.");
+        Assert.True(figures.AmongThree > 0.82, "The system is found in fewer complaints than it was: something is broken.");
     }
 
     [SkippableFact]
@@ -32,6 +31,9 @@ public class RealComplaintTests(RunningService service, ITestOutputHelper output
         foreach (var complaint in Complaint.All())
             Assert.Equal(JsonValueKind.Array, (await AdviseAsync(complaint.Text)).GetProperty("steps").ValueKind);
     }
+
+    private static IEnumerable<string> Systems(JsonElement advice, string of) =>
+        advice.GetProperty(of).EnumerateArray().Select(one => one.GetProperty("system").GetString()!);
 
     private async Task<JsonElement> AdviseAsync(string complaint) =>
         await service.AdviseAsync($$"""{"vehicle":{},"complaint":{{JsonSerializer.Serialize(complaint)}}}""");

@@ -47,7 +47,7 @@ public class IntakeTests(RunningService service)
     [Theory]
     [InlineData("transmission fluid just changed", "transmission-fluid", "transmission", true, "2026-03-01")]
     [InlineData("the plugs are the originals", "spark-plugs", "ignition", false, null)]
-    [InlineData("new coil last week", null, "ignition", true, "2026-02-22")]
+    [InlineData("new coil last week", "ignition-coil-renewal", "ignition", true, "2026-02-22")]
     [InlineData("it was never serviced", null, null, false, null)]
     [InlineData("the oil change was done 2 years ago", "engine-oil", "lubrication", true, "2024-03-01")]
     public async Task Intake_History_IsReadAsService(string text, string? item, string? system, bool done, string? day)
@@ -56,6 +56,25 @@ public class IntakeTests(RunningService service)
         Assert.Equal(
             (item, system, done, day),
             (read.GetProperty("item").GetString(), read.GetProperty("system").GetString(), read.GetProperty("done").GetBoolean(), read.GetProperty("on").GetString()));
+    }
+
+    [Theory]
+    [InlineData("the oil change was done 5,000 miles ago", 8047.0)]
+    [InlineData("had the oil change done 10k km ago", 10000.0)]
+    [InlineData("the oil change was done", null)]
+    public async Task Intake_HistoryByDistance_IsReadInKilometres(string text, double? km) =>
+        Assert.Equal(km, (await IntakeAsync(new { text })).GetProperty("services")[0].GetProperty("kmAgo").Deserialize<double?>());
+
+    [Theory]
+    [InlineData("the dog has been whining all night")]
+    [InlineData("My washing machine is in the kitchen and it squeals")]
+    [InlineData("what is the difference between petrol and diesel")]
+    [InlineData("selling tyres and brakes, tyres and brakes, tyres and brakes")]
+    public async Task Intake_AnotherSubject_IsNotUnderstood(string text)
+    {
+        var read = await IntakeAsync(new { text });
+        Assert.Empty(read.GetProperty("symptoms").EnumerateArray());
+        Assert.NotEmpty(read.GetProperty("notUnderstood").EnumerateArray());
     }
 
     [Theory]

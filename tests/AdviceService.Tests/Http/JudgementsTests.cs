@@ -62,6 +62,9 @@ public class JudgementsTests(RunningService service)
     [InlineData("""{"check":"brake-pad-thickness","value":4}""", 400, "/findings/0/unit", "given")]
     [InlineData("""{"check":"brake-pad-thickness","value":4,"unit":"km"}""", 422, "/findings/0/unit", "mm")]
     [InlineData("""{"check":"brake-pad-thickness","value":4,"unit":"mm","limit":{"minimum":3}}""", 400, "/findings/0/limit/unit", "given")]
+    [InlineData("""{"check":"damper-rebound","value":2.5,"unit":"count"}""", 422, "/findings/0/value", "whole")]
+    [InlineData("""{"check":"tyre-tread-depth","value":9,"unit":"mm","limit":{"minimum":-3,"unit":"mm"}}""", 422, "/findings/0/limit/minimum", "20")]
+    [InlineData("""{"check":"tyre-tread-depth","value":9,"unit":"mm","limit":{"minimum":99,"unit":"32nds"}}""", 422, "/findings/0/limit/minimum", "20")]
     [InlineData("""{"check":"coolant-condition","observation":"brown"}""", 422, "/findings/0/observation", "rusty")]
     public async Task Judge_ImpossibleOrUnclear_IsRefusedWithPointerAndRange(string finding, int status, string pointer, string says)
     {

@@ -22,6 +22,8 @@ public partial class RuleFileSchemaTests
         "faults-and-checks: a meaning of an unknown verdict",
         "faults-and-checks: arithmetic that the value does not fit",
         "faults-and-checks: arithmetic that needs more than a value",
+        "faults-and-checks: arithmetic whose input is an observation",
+        "faults-and-checks: arithmetic that asks for what it does not take",
         "faults-and-checks: a share across an axle in millimetres",
         "faults-and-checks: a limit times a word",
         "faults-and-checks: a limit that means a normal value",

@@ -14,8 +14,10 @@ public class RulesVerbTests
     [InlineData(1, "no fault or check", "why", "green-puddle-and-sweet-smell", "no-such-thing")]
     [InlineData(1, "no case", "why", "no-such-case-anywhere")]
     [InlineData(0, "digraph", "graph", "steering")]
+    [InlineData(0, "</svg>", "graph", "steering", "--format", "svg")]
     [InlineData(1, "did you mean 'steering'?", "graph", "stering")]
-    [InlineData(1, "Below 100", "cover", "--at-least", "1")]
+    [InlineData(1, "Below 100 %", "cover", "--at-least", "100")]
+    [InlineData(0, "of the conditions seen both ways", "cover", "--at-least", "72")]
     public async Task Rules_Verb_SaysAndEnds(int exitCode, string says, params string[] args)
     {
         var (ended, output, error) = await Run.ToEndAsync("", ["rules", .. args, "--rules", Rules]);

@@ -42,14 +42,14 @@ internal sealed class PlainSession(Case @case, Catalogue catalogue, TriggerIndex
     public IReadOnlyList<DrivingRule> LimitDriving(IReadOnlyDictionary<string, double> suspected)
     {
         _inquiry.Suspect(suspected);
-        var rules = Holding(Symptoms().SelectMany(index.OfSymptom).Concat(suspected.Keys.SelectMany(index.OfFault)).OfType<DrivingRow>());
+        var rules = Holding(index.Driving.Of(Symptoms(), suspected.Keys, []));
         return [.. rules.Select(row => row.Rule).OrderByDescending(rule => rule.Advice).ThenBy(rule => rule.Id, StringComparer.Ordinal)];
     }
 
     public IReadOnlyList<WarnsRule> Caution(IReadOnlyCollection<string> checks)
     {
         _inquiry.Advise(checks);
-        var rules = Holding(Symptoms().SelectMany(index.OfSymptom).Concat(_inquiry.Suspected.SelectMany(index.OfFault)).Concat(checks.SelectMany(index.OfCheck)).OfType<CautionRow>());
+        var rules = Holding(index.Cautions.Of(Symptoms(), _inquiry.Suspected, checks));
         return [.. rules.Select(row => row.Rule).OrderBy(rule => rule.Id, StringComparer.Ordinal)];
     }
 
@@ -102,7 +102,7 @@ internal sealed class PlainSession(Case @case, Catalogue catalogue, TriggerIndex
     }
 
     private IEnumerable<T> Holding<T>(IEnumerable<T> rows)
-        where T : CaseRow => rows.Distinct().Where(row => row.Holds(_inquiry));
+        where T : CaseRow => rows.Where(row => row.Holds(_inquiry));
 
     private IEnumerable<string> Symptoms() => @case.Reports.Where(report => report.Present).Select(report => report.Symptom)
         .Concat(_implied.Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();

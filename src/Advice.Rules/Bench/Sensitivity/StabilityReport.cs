@@ -18,10 +18,10 @@ public static class StabilityReport
         yield return "All at random: each link moved by -1, 0 or +1 notch and each base rate by ½, 1 or 2, independently";
         foreach (var outcome in atRandom)
             yield return Line(outcome);
-        var (first, three) = (atRandom.Average(outcome => outcome.FirstStays), atRandom.Average(outcome => outcome.ThreeStay));
         var moved = atRandom.SelectMany(outcome => outcome.Moved).ToList();
         yield return "";
-        yield return string.Create(CultureInfo.InvariantCulture, $"First step stays in {first:P1} of the cases on average ({(first < Target ? "below" : "at or above")} the target of {Target:P0}); first three in {three:P1}.");
+        yield return $"One estimate moved at a time: {Summary(oneAtATime)}";
+        yield return $"All estimates moved at once:  {Summary(atRandom)}";
         yield return string.Create(CultureInfo.InvariantCulture, $"It stays in every draw in {atRandom[0].Cases - moved.Select(one => one.Case).Distinct().Count()} of {atRandom[0].Cases} cases.");
         yield return "Cases that move most often:";
         foreach (var one in moved.GroupBy(one => (one.Case, one.Was)).OrderByDescending(group => group.Count()).ThenBy(group => group.Key.Case, StringComparer.Ordinal).Take(MostNamed))
@@ -40,6 +40,12 @@ public static class StabilityReport
             foreach (var (id, was, now) in outcome.Moved)
                 yield return $"    {id}: first step {was} → {now ?? "none"}";
         }
+    }
+
+    private static string Summary(IReadOnlyList<Outcome> outcomes)
+    {
+        var (mean, worst) = (outcomes.Average(outcome => outcome.FirstStays), outcomes.Min(outcome => outcome.FirstStays));
+        return string.Create(CultureInfo.InvariantCulture, $"the first step stays in {mean:P1} of the cases on average, in {worst:P1} at worst ({(worst < Target ? "below" : "at or above")} the target of {Target:P0}); the first three in {outcomes.Average(outcome => outcome.ThreeStay):P1}.");
     }
 
     private static string Line(Outcome outcome) =>

@@ -18,6 +18,8 @@ internal sealed class UnusedWords(Tables tables, Problems doubts)
         Each(tables.Cautions, tables.Cautions.Bound.Select(caution => caution.Id), cautions.Contains, "no check, set-up or rule gives");
         var needs = checks.SelectMany(check => check.Needs).Select(need => need.Id).ToHashSet();
         Each(tables.SetUps, tables.SetUps.Bound.Select(setUp => setUp.Id), needs.Contains, "no check needs");
+        var asked = rules.OfType<ProneRule>().Select(prone => prone.Service?.Item).ToHashSet();
+        Each(tables.Services, tables.Services.Bound.Where(service => service.Intervals.Count == 0).Select(service => service.Id), asked.Contains, "no interval is given and no rule asks for");
         foreach (var service in tables.Services.Bound.Where(service => service.Intervals.Count > 0 && service.Intervals.All(interval => interval.Duty is not null)))
             doubts.Add(WarningCode.NeverDue, tables.Services.PlaceOf(service.Id), $"every interval of '{service.Id}' is for one duty, so that it is never due where the duty is not stated");
     }

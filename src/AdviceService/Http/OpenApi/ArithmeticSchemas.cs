@@ -26,10 +26,11 @@ internal sealed class ArithmeticSchemas : IDocumentFilter
     }
 
     private static OpenApiSchema Body(Computation computation) => Object(
-        computation.Inputs.Where(input => !input.Optional && input is not DayInput).Select(input => input.Name),
+        computation.Inputs.Where(input => input.IsRequired).Select(input => input.Name),
         [.. computation.Inputs.Select(input => (input.Name, Described(input)))]);
 
-    private static OpenApiSchema Described(Input input)
+    /// <summary>An input with what it is.</summary>
+    internal static OpenApiSchema Described(Input input)
     {
         var schema = Of(input);
         schema.Description = input switch

@@ -98,7 +98,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     }
 
     /// <summary>Each quantity has units of its own.</summary>
-    private static void Quantities(Dictionary<string, IOpenApiSchema> schemas)
+    private void Quantities(Dictionary<string, IOpenApiSchema> schemas)
     {
         var (odometer, diameter) = (QuantityPart.Odometer.Units, QuantityPart.WheelDiameter.Units);
         Replace(nameof(FindingReport), "odometer", Quantity(odometer));
@@ -109,6 +109,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Replace(nameof(VehicleDescription), "odometer", new OpenApiSchema { AnyOf = [Quantity(odometer), UnknownQuantity(odometer)] });
         Replace(nameof(SteeringDescription), "wheelDiameter", new OpenApiSchema { AnyOf = [Quantity(diameter), UnknownQuantity(diameter)] });
         schemas.Remove(nameof(Advice.Documents.Quantity));
+        Replace(nameof(FindingReport), "with", Inputs());
+        schemas.Remove(nameof(Advice.Arithmetic.Given));
 
         void Replace(string type, string name, OpenApiSchema schema)
         {
@@ -139,6 +141,16 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             ["value"] = new OpenApiSchema { Enum = Unknown() },
             ["unit"] = new OpenApiSchema { Enum = [.. units.Select(unit => Word.Create(unit)), .. Unknown()] },
         },
+    };
+
+    /// <summary>Everything that a finding of any check may carry; where two computations bound an input differently, either may be meant.</summary>
+    private OpenApiSchema Inputs() => new()
+    {
+        Type = JsonSchemaType.Object,
+        AdditionalPropertiesAllowed = false,
+        Properties = rules.Catalogue.Checks.Values.SelectMany(FindingInputs.Of).Distinct().GroupBy(input => input.Name).OrderBy(inputs => inputs.Key, StringComparer.Ordinal)
+            .ToDictionary(inputs => inputs.Key, IOpenApiSchema (inputs) => inputs.Select(ArithmeticSchemas.Described).ToList() is [var only] ? only
+                : new OpenApiSchema { AnyOf = [.. inputs.OrderBy(input => input.What, StringComparer.Ordinal).Select(ArithmeticSchemas.Described)] }),
     };
 
     private static OpenApiSchema Requires(string name) => new() { Required = Names(name) };

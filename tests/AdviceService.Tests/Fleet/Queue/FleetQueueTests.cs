@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
 using Advice.Evidence;
@@ -35,17 +34,16 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         const int Count = 2000;
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
         await SubmitAsync(queue, "killed", Count);
-        using var doomed = StartWorker();
+        using var doomed = WorkerProcess.Start(_server);
         while (await queue.ResultAsync("killed", 0, CancellationToken.None) is null)
             await Task.Delay(10);
-        doomed.Kill();
-        await doomed.WaitForExitAsync();
+        await doomed.KillAsync();
         Assert.Null(await queue.ResultAsync("killed", (Count / LinesOfAChunk) - 1, CancellationToken.None));
 
         _server.Restart();
-        using var heir = StartWorker();
+        using var heir = WorkerProcess.Start(_server);
         var collected = await CollectAsync(queue, "killed");
-        await StopAsync(heir);
+        await heir.StopAsync();
 
         Assert.Equal(await InOneProcessAsync(Count), collected);
     }
@@ -54,19 +52,16 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
     public async Task Queue_TwoRuleSetsDuringAChange_OneReplyPerLineThatNamesItsRevision()
     {
         const int Count = 400;
-        var other = Directory.CreateTempSubdirectory("rules-");
-        CopyRules(other.FullName);
-        await File.AppendAllTextAsync(Directory.EnumerateFiles(other.FullName, "*.yaml", SearchOption.AllDirectories).First(), "\n# another revision\n");
+        using var other = new OtherRevision();
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
-        using var old = StartWorker();
-        using var young = StartWorker("--rules", other.FullName);
-        await Task.WhenAll(old.StandardOutput.ReadLineAsync(), young.StandardOutput.ReadLineAsync());
+        using var old = WorkerProcess.Start(_server);
+        using var young = WorkerProcess.Start(_server, "--rules", other.Folder);
+        await Task.WhenAll(old.ReadyAsync(), young.ReadyAsync());
 
         await SubmitAsync(queue, "change", Count);
         var collected = await CollectAsync(queue, "change");
-        await StopAsync(old);
-        await StopAsync(young);
-        other.Delete(recursive: true);
+        await old.StopAsync();
+        await young.StopAsync();
 
         Assert.Equal(Enumerable.Range(1, Count), collected.Select(reply => JsonDocument.Parse(reply).RootElement.GetProperty("line").GetInt32()));
         var revisions = collected.Select(reply => JsonDocument.Parse(reply).RootElement).Where(reply => reply.TryGetProperty("triage", out _))
@@ -113,6 +108,24 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         Assert.Null(await queue.TotalAsync("twice", CancellationToken.None));
     }
 
+    [SkippableFact]
+    public async Task Queue_TableInAndOut_SameTableAsScored()
+    {
+        var folder = Directory.CreateTempSubdirectory("queue-");
+        string In(string name) => Path.Combine(folder.FullName, name);
+        await File.WriteAllTextAsync(In("fleet.csv"), SmallFleet.Table(30));
+        using var worker = WorkerProcess.Start(_server);
+
+        var submitted = await Run.ToEndAsync("", "submit", "table", In("fleet.csv"), "--as-of", $"{Day:O}", "--nats", _server.Url);
+        var collected = await Run.ToEndAsync("", "collect", "table", In("collected.csv"), "--nats", _server.Url);
+        var scored = await Run.ToEndAsync("", "score", In("fleet.csv"), In("scored.csv"), "--as-of", $"{Day:O}");
+        await worker.StopAsync();
+
+        Assert.Equal((0, 0, 0), (submitted.ExitCode, collected.ExitCode, scored.ExitCode));
+        Assert.Equal(await File.ReadAllTextAsync(In("scored.csv")), await File.ReadAllTextAsync(In("collected.csv")));
+        folder.Delete(recursive: true);
+    }
+
     public void Dispose() => _server.Dispose();
 
     private static string Described(string reply)
@@ -138,26 +151,5 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         var options = new ScoreOptions("", false, "", ScoreFormat.Ndjson, LineDetail.Triage, Shard.All, Day, 2);
         var fleet = new MemoryStream(Encoding.UTF8.GetBytes(SmallFleet.Lines(count)));
         return await new FleetReplies(Rules, options, _ => { }).ReadAsync(fleet, 0, CancellationToken.None).Select(Encoding.UTF8.GetString).ToListAsync();
-    }
-
-    private Process StartWorker(params string[] args) =>
-        Run.Start(["work", "--nats", _server.Url, "--urls", "http://127.0.0.1:0", "--cores", "1", "--patience", "5", .. args]);
-
-    private static async Task StopAsync(Process worker)
-    {
-        using var stop = Process.Start("kill", ["-TERM", $"{worker.Id}"]);
-        await worker.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(1));
-        Assert.Equal(0, worker.ExitCode);
-    }
-
-    private static void CopyRules(string target)
-    {
-        var rules = Path.Combine(AppContext.BaseDirectory, "rules");
-        foreach (var file in Directory.EnumerateFiles(rules, "*.yaml", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(target, Path.GetRelativePath(rules, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
     }
 }

@@ -1,0 +1,15 @@
+using System.CommandLine;
+using Advice.Rules.RuleSets;
+
+namespace AdviceService.Verbs;
+
+/// <summary>The verb "rules snapshot": the rule files parsed beforehand, as publishing does it.</summary>
+internal static class SnapshotVerb
+{
+    public static Command Command(RuleOptions rules)
+    {
+        var snapshot = new Command("snapshot", $"Write {Snapshot.FileName} into the folder of the rules, so that a start need not parse them");
+        snapshot.SetAction(parsed => RuleFolder.Snapshot(rules.Of(parsed)));
+        return snapshot;
+    }
+}

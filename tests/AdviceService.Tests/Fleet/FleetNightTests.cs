@@ -1,0 +1,149 @@
+using System.Text;
+using System.Text.Json;
+using Advice.Evidence;
+using AdviceService.Fleet;
+using AdviceService.Fleet.Queue;
+using AdviceService.Fleet.Scoring;
+using AdviceService.Tests.Fleet.Queue;
+using AdviceService.Tests.Http;
+using AdviceService.Tests.Verbs;
+using Microsoft.Extensions.DependencyInjection;
+using Prometheus;
+using Xunit.Abstractions;
+
+namespace AdviceService.Tests.Fleet;
+
+/// <summary>A night with twenty thousand real profiles in which what can go wrong does: one reply for each line, the same bytes as in a quiet night.</summary>
+[Collection(Served.ByHttp)]
+public sealed class FleetNightTests(RunningService service, ITestOutputHelper output) : IDisposable
+{
+    private const int LinesOfAChunk = 200;
+    private const int Chunks = RealFleet.Count / LinesOfAChunk;
+
+    private static readonly DateOnly Day = new(2026, 3, 1);
+    private static readonly TimeSpan TooLong = TimeSpan.FromMinutes(10);
+
+    private static string[]? _quietNight;
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("night-");
+    private readonly QueueServer _server = new();
+
+    private IRuleBook Rules => service.Services.GetRequiredService<IRuleBook>();
+
+    [SkippableFact]
+    public async Task Score_KilledTwice_GoesOnAndGivesTheSameBytes()
+    {
+        var (fleet, scored) = (Path.Combine(_folder.FullName, "fleet.ndjson"), Path.Combine(_folder.FullName, "scored.ndjson"));
+        await File.WriteAllTextAsync(fleet, RealFleet.Lines(Rules));
+        foreach (var bytes in (int[])[1_500_000, 4_000_000])
+        {
+            using var doomed = Run.Start("score", fleet, scored, "--as-of", $"{Day:O}");
+            while (!(File.Exists(scored + ".part") && new FileInfo(scored + ".part").Length >= bytes))
+                await Task.Delay(10);
+            doomed.Kill();
+            await doomed.WaitForExitAsync();
+            Assert.False(File.Exists(scored));
+        }
+
+        var (exitCode, _, _) = await Run.ToEndAsync("", "score", fleet, scored);
+
+        Assert.Equal(0, exitCode);
+        await AssertQuietNight(await File.ReadAllLinesAsync(scored), "score, killed twice");
+    }
+
+    [SkippableFact]
+    public async Task Queue_WorkerKilledServerRestartedAnotherWorkerJoins_SameBytes()
+    {
+        await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
+        await SubmitAsync(queue, "night");
+        var waiting = await queue.WorkAsync(WorkerProcess.Patience, CancellationToken.None);
+        for (var answered = 3; waiting.Info.NumAckPending == 0; answered += 7)
+        {
+            using var doomed = WorkerProcess.Start(_server);
+            await ResultAsync(queue, "night", answered);
+            await doomed.KillAsync();
+            // Between two chunks does not count: it must die in the middle of one.
+            await waiting.RefreshAsync();
+        }
+
+        _server.Restart();
+        var metrics = new QueueMetrics(Metrics.NewCustomRegistry());
+        using var stop = new CancellationTokenSource();
+        var heir = new ChunkWorker(queue, Rules, 1, WorkerProcess.Patience, metrics).RunAsync(stop.Token);
+        await ResultAsync(queue, "night", 60);
+        using var second = WorkerProcess.Start(_server);
+        var collected = await CollectAsync(queue, "night");
+        await stop.CancelAsync();
+        await heir;
+        await second.StopAsync();
+
+        Assert.InRange(metrics.Finished.Value, 1, Chunks - 5);
+        await AssertQuietNight(collected, $"queue, worker killed, server restarted, second worker joined ({metrics.Finished.Value} of {Chunks} chunks by its heir)");
+    }
+
+    [SkippableFact]
+    public async Task Queue_RuleSetsChangeDuringTheNight_EachReplyNamesItsRevisionAndIsWhole()
+    {
+        using var other = new OtherRevision();
+        await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
+        using var old = WorkerProcess.Start(_server);
+        using var young = WorkerProcess.Start(_server, "--rules", other.Folder);
+        await Task.WhenAll(old.ReadyAsync(), young.ReadyAsync());
+
+        await SubmitAsync(queue, "change");
+        var collected = await CollectAsync(queue, "change");
+        await old.StopAsync();
+        await young.StopAsync();
+
+        var revisions = collected.Select(Revision).Where(revision => revision is not null).CountBy(revision => revision!).ToDictionary();
+        Assert.Equal(2, revisions.Count);
+        var younger = revisions.Keys.Single(revision => revision != Rules.Revision);
+        await AssertQuietNight(
+            [.. collected.Select(reply => reply.Replace(younger, Rules.Revision, StringComparison.Ordinal))],
+            $"queue, two rule sets ({revisions[Rules.Revision]} replies by one, {revisions[younger]} by the other)");
+    }
+
+    public void Dispose()
+    {
+        _server.Dispose();
+        _folder.Delete(recursive: true);
+    }
+
+    private static string? Revision(string reply) =>
+        JsonDocument.Parse(reply).RootElement.TryGetProperty("triage", out var triage) ? triage.GetProperty("revision").GetString() : null;
+
+    private static async Task<List<string>> CollectAsync(FleetQueue queue, string job)
+    {
+        using var late = new CancellationTokenSource(TooLong);
+        return await new AdviceService.Fleet.Queue.Collection(queue, job).ReadAsync(late.Token).Select(Encoding.UTF8.GetString).ToListAsync(late.Token);
+    }
+
+    private static async Task ResultAsync(FleetQueue queue, string job, int chunk)
+    {
+        using var late = new CancellationTokenSource(TooLong);
+        while (await queue.ResultAsync(job, chunk, late.Token) is null)
+            await Task.Delay(5, late.Token);
+    }
+
+    private Task<QueueJob> SubmitAsync(FleetQueue queue, string job) =>
+        new Submission(queue, job).RunAsync(Fleet(), LineDetail.Triage, Day, LinesOfAChunk, CancellationToken.None);
+
+    private IAsyncEnumerable<NumberedLine> Fleet() =>
+        FleetLines.Of(new MemoryStream(Encoding.UTF8.GetBytes(RealFleet.Lines(Rules))), isTable: false, CancellationToken.None);
+
+    private async Task AssertQuietNight(IReadOnlyList<string> replies, string night)
+    {
+        if (_quietNight is null)
+        {
+            var options = new ScoreOptions("", false, "", ScoreFormat.Ndjson, LineDetail.Triage, Shard.All, Day, Environment.ProcessorCount);
+            var fleet = new MemoryStream(Encoding.UTF8.GetBytes(RealFleet.Lines(Rules)));
+            _quietNight = await new FleetReplies(Rules, options, _ => { }).ReadAsync(fleet, 0, CancellationToken.None).Select(Encoding.UTF8.GetString).ToArrayAsync();
+        }
+
+        Assert.Equal(Enumerable.Range(1, RealFleet.Count), replies.Select(reply => JsonDocument.Parse(reply).RootElement.GetProperty("id").GetInt32()));
+        Assert.Equal(_quietNight, replies);
+        var problems = replies.Count(reply => JsonDocument.Parse(reply).RootElement.TryGetProperty("problem", out _));
+        Assert.Equal(RealFleet.Count / RealFleet.EachUnreadable, problems);
+        output.WriteLine($"{night}: {replies.Count} lines, {replies.Count - problems} answers, {problems} problems, the same bytes as in a quiet night");
+    }
+}
