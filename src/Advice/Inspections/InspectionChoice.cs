@@ -8,6 +8,9 @@ namespace Advice.Inspections;
 /// <summary>Which checks make up the inspection of a vehicle: every one that applies to it, or the most useful within the minutes.</summary>
 internal sealed class InspectionChoice(Catalogue catalogue)
 {
+    private const double ShortTime = 20;
+    private const int TriedInFront = 8;
+
     private readonly SharedSetUps _setUps = new(catalogue.SetUps);
     private readonly Check[] _checks = [.. catalogue.Checks.Values.OrderBy(check => check.Id, StringComparer.Ordinal)];
 
@@ -58,8 +61,21 @@ internal sealed class InspectionChoice(Catalogue catalogue)
             .Concat(Rank([.. here[false].Where(asked.Concerns)], weights, asked, double.PositiveInfinity, most));
     }
 
-    private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, AskedFirst asked, double minutes, int most) =>
-        new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(asked.Among(options, _setUps), most);
+    /// <summary>
+    /// Short checks first can leave too little time for one that finds more than all of them. Where the time is short, each one and each two of
+    /// those that find most are tried in front, and what finds most in all counts.
+    /// </summary>
+    private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, AskedFirst asked, double minutes, int most)
+    {
+        var first = asked.Among(options, _setUps).ToList();
+        IReadOnlyList<RankedCheck> Try(params ReadOnlySpan<int> next) => new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(first, most, next);
+        var densest = Try();
+        if (minutes > ShortTime)
+            return densest;
+        var places = Enumerable.Range(0, TriedInFront);
+        return places.SelectMany(one => places.Select(other => Try(one, other)).Prepend(Try(one))).Prepend(densest)
+            .MaxBy(ranked => Math.Round(ranked.Sum(check => check.HarmFound), 9))!;
+    }
 
     /// <summary>Where all are asked for there is nothing to choose: each by what it finds alone.</summary>
     private static IEnumerable<RankedCheck> All(IReadOnlyList<InspectionOption> options, double[] weights)

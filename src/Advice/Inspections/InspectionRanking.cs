@@ -19,7 +19,8 @@ internal sealed class InspectionRanking(SharedSetUps setUps, IReadOnlyList<Inspe
     /// <summary>The checks in order: those to do first, then greedily what still fits; ties by id.</summary>
     /// <param name="first">Ids of the checks to do first, in order.</param>
     /// <param name="most">The most checks to choose.</param>
-    public IReadOnlyList<RankedCheck> Rank(IEnumerable<string> first, int most)
+    /// <param name="next">Which of the checks that find most and still fit come after those, however long they take: 0 = the one that finds most.</param>
+    public IReadOnlyList<RankedCheck> Rank(IEnumerable<string> first, int most, params ReadOnlySpan<int> next)
     {
         foreach (var id in first)
         {
@@ -27,10 +28,19 @@ internal sealed class InspectionRanking(SharedSetUps setUps, IReadOnlyList<Inspe
                 Do(option, option.SetUps, lifted: true);
         }
 
-        while (_ranked.Count < most && Best() is { Option: { } best } next)
-            Do(best, next.SetUps, lifted: false);
+        foreach (var place in next)
+        {
+            if (_ranked.Count < most && Largest().ElementAtOrDefault(place) is { } largest)
+                Do(largest, largest.SetUps, lifted: false);
+        }
+
+        while (_ranked.Count < most && Best() is { Option: { } best } group)
+            Do(best, group.SetUps, lifted: false);
         return _ranked;
     }
+
+    private IEnumerable<InspectionOption> Largest() =>
+        _open.Where(option => Cost(option) <= _minutes).OrderByDescending(option => Math.Round(left.FoundBy(option.Candidate), 9));
 
     /// <summary>What each open check would find now, densest first, ties by id.</summary>
     private List<(InspectionOption Option, double Gain, double Density)> ByDensity()

@@ -49,7 +49,10 @@ public sealed class ComplaintReader
     {
         ArgumentNullException.ThrowIfNull(complaint);
         var all = WordSplitter.Split(complaint);
-        var elsewhere = Subject.Elsewhere(all, vocabulary.Read(all).Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet());
+        var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, vocabulary.Read(all), patient: false).Reports);
+        var elsewhere = Subject.Elsewhere(
+            all, vocabulary.Read(all).Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
+            word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End));
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
         var codes = TroubleCodeScanner.Scan(all);
         var onsets = OnsetScanner.Scan(complaint, raw);

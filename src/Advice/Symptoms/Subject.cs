@@ -15,7 +15,7 @@ internal static class Subject
         windshield windscreen wiper wipers headlight headlights odometer mileage dealer dealership mechanic mot accelerate accelerating accelerator throttle
         idle idling rev revs revving rpm pedal handbrake brake braking axle suspension axle bumper boot trunk towed tow coolant radiator alternator cylinder
         petrol diesel gasoline pothole sidewall seatbelt airbag
-        parked parking corner corners cornering bend bends kerb curb junction roundabout
+        cabin fumes parked parking corner corners cornering bend bends kerb curb junction roundabout
         """);
 
     /// <summary>What other texts are about.</summary>
@@ -54,24 +54,25 @@ internal static class Subject
     /// <summary>Numbers of the sentences that are about something else.</summary>
     /// <param name="words">The words of the text.</param>
     /// <param name="troubled">Numbers of the sentences that say that something is wrong.</param>
-    public static IReadOnlySet<int> Elsewhere(IReadOnlyList<RawWord> words, IReadOnlySet<int> troubled)
+    /// <param name="isTold">Whether a word belongs to what is noticed, as the dog in "smells like a wet dog"; asked only where it decides.</param>
+    public static IReadOnlySet<int> Elsewhere(IReadOnlyList<RawWord> words, IReadOnlySet<int> troubled, Func<RawWord, bool> isTold)
     {
         var sentences = words.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
-        var elsewhere = !IsDriving(words) && sentences.Exists(NamesOther);
+        var elsewhere = !IsDriving(words) && sentences.Exists(sentence => NamesOther(sentence, isTold));
         return sentences
             .Where(sentence => elsewhere || (AsksInGeneral(sentence) && !troubled.Contains(sentence[0].Sentence)))
             .Select(sentence => sentence[0].Sentence).ToHashSet();
     }
 
     /// <summary>Whether it names another thing, not only to compare: "like a dog in pain".</summary>
-    private static bool NamesOther(List<RawWord> sentence)
+    private static bool NamesOther(List<RawWord> sentence, Func<RawWord, bool> isTold)
     {
         var comparing = -1;
         foreach (var word in sentence)
         {
             if (Comparing.Contains(word.Text))
                 comparing = word.Clause;
-            else if (Others.Contains(word.Text) && word.Clause != comparing)
+            else if (Others.Contains(word.Text) && word.Clause != comparing && !isTold(word))
                 return true;
         }
 
