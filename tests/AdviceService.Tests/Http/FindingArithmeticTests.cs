@@ -32,9 +32,9 @@ public class FindingArithmeticTests(RunningService service)
 
     /// <summary>A finding carries what its computation needs. Expected: by hand (δ = ln 2, load indices of ISO 4000-1, viscosity index of ASTM D2270's first example).</summary>
     [Theory]
-    [InlineData("engine-oil-sample", "named-grade", """{"viscosityAt100":8.86,"viscosityAt40":73.30}""", "oil-grade", "viscosityIndex", 92, null)]
-    [InlineData("tyre-load-rating", "carries", """{"loadIndex":91,"axleLoad":1230}""", "tyre-load-and-speed", "axleCapacity", 1230, "carries")]
-    [InlineData("tyre-load-rating", "too-weak", """{"loadIndex":91,"axleLoad":1231}""", "tyre-load-and-speed", "axleCapacity", 1230, "too-weak")]
+    [InlineData("engine-oil-sample", "named-grade", """{"viscosityAt100":{"value":8.86,"unit":"cSt"},"viscosityAt40":{"value":73.30,"unit":"cSt"}}""", "oil-grade", "viscosityIndex", 92, null)]
+    [InlineData("tyre-load-rating", "carries", """{"loadIndex":91,"axleLoad":{"value":1230,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "carries")]
+    [InlineData("tyre-load-rating", "too-weak", """{"loadIndex":91,"axleLoad":{"value":1231,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "too-weak")]
     public async Task Advise_FindingThatCarriesInputs_GivesTheArithmetic(
         string check, string seen, string with, string computation, string result, double expected, string? verdict)
     {
