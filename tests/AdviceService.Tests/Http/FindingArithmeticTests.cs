@@ -30,6 +30,37 @@ public class FindingArithmeticTests(RunningService service)
         Assert.Contains("damper-leak", meaning.GetProperty("checks").EnumerateArray().Select(check => check.GetString()));
     }
 
+    /// <summary>A finding carries what its computation needs. Expected: by hand (δ = ln 2, load indices of ISO 4000-1, viscosity index of ASTM D2270's first example).</summary>
+    [Theory]
+    [InlineData("engine-oil-sample", "named-grade", """{"viscosityAt100":{"value":8.86,"unit":"cSt"},"viscosityAt40":{"value":73.30,"unit":"cSt"}}""", "oil-grade", "viscosityIndex", 92, null)]
+    [InlineData("tyre-load-rating", "carries", """{"loadIndex":91,"axleLoad":{"value":1230,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "carries")]
+    [InlineData("tyre-load-rating", "too-weak", """{"loadIndex":91,"axleLoad":{"value":1231,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "too-weak")]
+    public async Task Advise_FindingThatCarriesInputs_GivesTheArithmetic(
+        string check, string seen, string with, string computation, string result, double expected, string? verdict)
+    {
+        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","observation":"{{seen}}","with":{{with}}}"""))[0].GetProperty("arithmetic");
+
+        Assert.Equal(computation, arithmetic.GetProperty("computation").GetString());
+        var found = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == result);
+        Assert.Equal(expected, found.GetProperty("value").GetDouble(), 0.5);
+        Assert.Equal(verdict, arithmetic.GetProperty("verdict").GetString());
+    }
+
+    /// <summary>A cosine of 1 Hz that halves in each cycle has the decrement ln 2.</summary>
+    [Fact]
+    public async Task Advise_TraceOfACorner_GivesTheDecrement()
+    {
+        var points = string.Join(',', Enumerable.Range(0, 401).Select(step => step / 50.0).Select(time =>
+            FormattableString.Invariant($$"""{"seconds":{{time}},"millimetres":{{Math.Round(50 * Math.Pow(2, -time) * Math.Cos(2 * Math.PI * time), 4)}}}""")));
+
+        var arithmetic = (await JudgedAsync($$$"""{"check":"damper-swing-record","position":"front-left","observation":"swings-on","with":{"trace":[{{{points}}}]}}"""))[0]
+            .GetProperty("arithmetic");
+
+        Assert.Equal("weak", arithmetic.GetProperty("verdict").GetString());
+        var decrement = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == "decrement");
+        Assert.Equal(Math.Log(2), decrement.GetProperty("value").GetDouble(), 0.02);
+    }
+
     [Fact]
     public async Task Advise_ThreeReadings_ProjectsBesideTheLast()
     {

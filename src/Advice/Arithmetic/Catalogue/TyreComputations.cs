@@ -10,6 +10,7 @@ internal static class TyreComputations
     private static readonly TextInput Fitted = new("fitted", "another size, fitted in its place", TyreSize.Form(), "225/45R17") { Optional = true };
     private static readonly NumberInput Index = new("loadIndex", "load index", null, LoadIndex.Least, LoadIndex.Most);
     private static readonly WordInput Symbol = new("speedSymbol", "speed symbol", [.. SpeedSymbol.KilometresPerHour.Keys]) { Optional = true };
+    private static readonly NumberInput AxleLoad = new("axleLoad", "greatest permitted load of the axle, on two such tyres", "kg", 50, 100_000) { Optional = true };
     private static readonly TextInput Code = new("code", "the last three or four digits of the tyre identification number", TyreDateCode.Form(), "0301");
     private static readonly DayInput On = new("asOf", "the day on which the age counts");
     private static readonly NumberInput Depth = new("depth", "tread depth", "mm", 0, 30);
@@ -24,7 +25,8 @@ internal static class TyreComputations
     [
         new("tyre-size", "Diameter of a tyre and the error of the speedometer with another", "rim · 25.4 + 2 · width · aspect; error = fitted / original − 1",
             [From.Restated("worked example of tyre sizes")], [Size, Fitted], Sizes),
-        new("tyre-load-and-speed", "Load index and speed symbol of a tyre", "table", [From.Restated("ISO 4000-1 (ETRTO)", null, "15 of the load rows; the others from memory")], [Index, Symbol], Rating),
+        new("tyre-load-and-speed", "Load index and speed symbol of a tyre", "table", [From.Restated("ISO 4000-1 (ETRTO)", null, "15 of the load rows; the others from memory")], [Index, Symbol, AxleLoad], Rating)
+        { Verdicts = ["carries", "too-weak"] },
         new("tyre-age", "Age of a tyre from its date code", "week and year; before July 2000 the year has one digit", [From.Primary("49 CFR 574.5", "(b)(3)"), From.CommonPractice], [Code, On], Age)
         { Verdicts = ["young", "inspect", "replace"] },
         new("tyre-tread", "Tread depth in millimetres and 32nds of an inch, and how much is worn", "worn = (new − depth) / (new − minimum)", [From.Restated("exact definition of the inch")],
@@ -51,8 +53,14 @@ internal static class TyreComputations
     {
         if (given[Index] != Math.Floor(given[Index]))
             return Outcome.Refuse(Index, "Must be a whole number.");
-        var load = Result.Of("load", LoadIndex.Kilograms((int)given[Index]), "kg");
-        return given.Maybe(Symbol) is { } symbol ? Outcome.Of(load, Result.Of("speed", SpeedSymbol.KilometresPerHour[symbol], "km/h")) : Outcome.Of(load);
+        var load = LoadIndex.Kilograms((int)given[Index]);
+        List<Result> results = [Result.Of("load", load, "kg")];
+        if (given.Maybe(Symbol) is { } symbol)
+            results.Add(Result.Of("speed", SpeedSymbol.KilometresPerHour[symbol], "km/h"));
+        if (given.Maybe(AxleLoad) is not { } axle)
+            return Outcome.Of(results);
+        results.Add(Result.Of("axleCapacity", 2 * load, "kg"));
+        return Outcome.Of(results).As(2 * load >= axle ? "carries" : "too-weak");
     }
 
     private static Outcome Age(Given given)
