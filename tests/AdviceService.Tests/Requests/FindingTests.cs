@@ -18,7 +18,7 @@ public class FindingTests
     [InlineData("""{"check":"mirrors-look","observation":"mount-loose","position":"left"}""")]
     [InlineData("""{"check":"coolant-condition","observation":"clean","position":"front","on":"2026-03-01"}""")]
     [InlineData("""{"check":"steering-free-play","value":2,"unit":"in","odometer":{"value":1864113,"unit":"mi"}}""")]
-    [InlineData("""{"check":"brake-pad-thickness","value":30,"unit":"mm","limit":{"minimum":3,"maximum":3,"unit":"in"}}""")]
+    [InlineData("""{"check":"brake-pad-thickness","value":30,"unit":"mm","limit":{"minimum":1,"maximum":1,"unit":"in"}}""")]
     public void Read_WhatTheCheckGives_IsNoError(string finding) => Assert.Empty(Read(With($"\"findings\":[{finding}]")).Errors);
 
     /// <summary>Members of a finding, the status, and "pointer code" of every error, the pointer within the finding.</summary>
