@@ -17,7 +17,7 @@ internal static class ArithmeticBinder
     public static Computation? Computation(this EntryReader reader)
     {
         var name = reader.Text("computation");
-        var found = Computations.All.FirstOrDefault(one => one.Name == name);
+        var found = Computations.Find(name);
         if (found is null && name.Length > 0)
             reader.Refuse(ErrorCode.UnknownWord, "computation", $"unknown computation '{name}'", NearestWord.To(name, [.. Computations.All.Select(one => one.Name)]));
         return found;

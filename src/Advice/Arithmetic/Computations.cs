@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Arithmetic.Catalogue;
 
 namespace Advice.Arithmetic;
@@ -12,4 +13,9 @@ public static class Computations
             .Concat(ChassisComputations.All).Concat(EngineComputations.All).Concat(TyreComputations.All).Concat(OperatorComputations.All)
             .OrderBy(computation => computation.Name, StringComparer.Ordinal),
     ];
+
+    private static readonly FrozenDictionary<string, Computation> ByName = All.ToFrozenDictionary(computation => computation.Name);
+
+    /// <summary>The computation of that name; null where there is none.</summary>
+    public static Computation? Find(string name) => ByName.GetValueOrDefault(name);
 }

@@ -8,8 +8,6 @@ namespace Advice.Judging;
 /// <summary>Puts a finding through the workshop arithmetic that its check names.</summary>
 public sealed class FindingArithmetic(Catalogue catalogue)
 {
-    private static readonly Dictionary<string, Computation> ByName = Computations.All.ToDictionary(one => one.Name);
-
     /// <summary>The judgement with what the arithmetic gives; as it was where the check names none or nothing was given for it, and with the reason
     /// where the inputs do not suffice or do not go together.</summary>
     /// <param name="judgement">The judgement on the finding.</param>
@@ -19,7 +17,7 @@ public sealed class FindingArithmetic(Catalogue catalogue)
     {
         if (catalogue.Checks[finding.Check].Arithmetic is not { } named || (named.Input is null && finding.With is null))
             return judgement;
-        var computation = ByName[named.Computation];
+        var computation = Computations.Find(named.Computation)!;
         var given = Of(finding, named, computation, @case);
         if (computation.Inputs.OfType<NumberInput>().FirstOrDefault(input => input.Name == named.Input && !given.ContainsKey(input)) is { } measured)
             return judgement.Noting(FormattableString.Invariant($"The arithmetic holds from {measured.Least} to {measured.Most} {measured.Unit}."));

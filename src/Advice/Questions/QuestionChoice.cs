@@ -36,8 +36,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     private Dictionary<string, List<CauseLink>> Links(Advised advised)
     {
         var vehicle = advised.Case.Vehicle;
-        var spoken = advised.Case.Reports.Select(report => report.Symptom)
-            .Concat(advised.Evidence.Implied.Select(one => one.Implied.Sign.Id)).ToHashSet();
+        var spoken = advised.Spoken;
         var links = new Dictionary<string, List<CauseLink>>();
         foreach (var (cause, suspect) in advised.Suspicion.Raised.Index())
         {

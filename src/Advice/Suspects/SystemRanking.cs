@@ -20,6 +20,7 @@ public sealed class SystemRanking(Catalogue catalogue)
     private const double OfBaseRate = 0.25;
 
     private readonly PriorOnVehicle _priors = new(catalogue);
+    private readonly ILookup<string, Fault> _faults = catalogue.Faults.Values.ToLookup(fault => fault.System);
 
     /// <summary>The likeliest systems, at most five; none where the case says nothing of any.</summary>
     /// <param name="case">The case.</param>
@@ -30,13 +31,12 @@ public sealed class SystemRanking(Catalogue catalogue)
             .ToDictionary(group => group.Key, group => group.Aggregate(1.0, (rest, suspect) => rest * (1 - suspect.Probability)));
         if (free.Count == 0 && @case.Named.Most == 0)
             return [];
-        var common = catalogue.Faults.Values.ToLookup(fault => fault.System, fault => _priors.Of(fault, @case.Vehicle, []));
         return
         [
             .. catalogue.Systems
                 .Select(system => new SuspectedSystem(system, 1 - free.GetValueOrDefault(system.Id, 1), @case.Named.Weight(system.Id)))
                 .OrderByDescending(one => Math.Round(
-                    Math.Log(one.Probability + Unraised) + (ForEachMention * one.Named) + (OfBaseRate * Math.Log(common[one.System.Id].Sum() + Unraised)), 9))
+                    Math.Log(one.Probability + Unraised) + (ForEachMention * one.Named) + (OfBaseRate * Math.Log(_faults[one.System.Id].Sum(fault => _priors.Of(fault, @case.Vehicle, [])) + Unraised)), 9))
                 .ThenBy(one => one.System.Id, StringComparer.Ordinal)
                 .Take(Most),
         ];

@@ -49,14 +49,15 @@ public sealed class ComplaintReader
     {
         ArgumentNullException.ThrowIfNull(complaint);
         var all = WordSplitter.Split(complaint);
-        var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, vocabulary.Read(all), patient: false).Reports);
+        var heard = vocabulary.Read(all);
+        var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, heard, patient: false).Reports);
         var elsewhere = Subject.Elsewhere(
-            all, vocabulary.Read(all).Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
+            all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
             word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End));
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
+        var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
         var codes = TroubleCodeScanner.Scan(all);
         var onsets = OnsetScanner.Scan(complaint, raw);
-        var words = vocabulary.Read(raw);
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);

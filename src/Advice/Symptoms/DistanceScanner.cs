@@ -1,12 +1,11 @@
 using System.Globalization;
+using Advice.Findings;
 
 namespace Advice.Symptoms;
 
 /// <summary>Finds how far ago: "5,000 miles ago", "10k km since", "in the last 300 miles".</summary>
 internal static class DistanceScanner
 {
-    private const double KmPerMile = 1.609344;
-
     /// <summary>The distances that are said to lie back, in order, with the sentence and clause of each.</summary>
     public static List<(int Sentence, int Clause, double Km)> Scan(IReadOnlyList<RawWord> words)
     {
@@ -42,7 +41,7 @@ internal static class DistanceScanner
             (thousands, next) = (1000, next + 1);
         return next >= words.Count ? (0, 0) : words[next].Text switch
         {
-            "miles" or "mile" or "mi" => (next + 1 - start, KmPerMile * number * thousands),
+            "miles" or "mile" or "mi" => (next + 1 - start, UnitConversion.Convert((double)number * thousands, "mi", "km")!.Value),
             "km" or "kms" or "kilometers" or "kilometres" => (next + 1 - start, (double)number * thousands),
             _ => (0, 0),
         };

@@ -9,7 +9,7 @@ internal sealed class FindingInputs(Check? check)
 {
     /// <summary>The inputs that a finding of a check may carry, in the order of the computation.</summary>
     public static IReadOnlyList<Input> Of(Check check) => check.Arithmetic is not { } named ? []
-        : [.. Computations.All.First(one => one.Name == named.Computation).Inputs.Where(input => named.Asks.Contains(input.Name))];
+        : [.. Computations.Find(named.Computation)!.Inputs.Where(input => named.Asks.Contains(input.Name))];
 
     /// <summary>Reads them.</summary>
     public Given? Read(ObjectReader with)

@@ -1,9 +1,6 @@
-using System.Text;
 using System.Text.Json;
 using Advice.Evidence;
-using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
-using AdviceService.Fleet.Scoring;
 using AdviceService.Tests.Fleet.Queue;
 using AdviceService.Tests.Http;
 using AdviceService.Tests.Verbs;
@@ -20,10 +17,8 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
     private const int LinesOfAChunk = 200;
     private const int Chunks = RealFleet.Count / LinesOfAChunk;
 
-    private static readonly DateOnly Day = new(2026, 3, 1);
-    private static readonly TimeSpan TooLong = TimeSpan.FromMinutes(10);
 
-    private static string[]? _quietNight;
+    private static List<string>? _quietNight;
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("night-");
     private readonly QueueServer _server = new();
@@ -37,7 +32,7 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
         await File.WriteAllTextAsync(fleet, RealFleet.Lines(Rules));
         foreach (var bytes in (int[])[1_500_000, 4_000_000])
         {
-            using var doomed = Run.Start("score", fleet, scored, "--as-of", $"{Day:O}");
+            using var doomed = Run.Start("score", fleet, scored, "--as-of", $"{FleetJob.Day:O}");
             while (!(File.Exists(scored + ".part") && new FileInfo(scored + ".part").Length >= bytes))
                 await Task.Delay(10);
             doomed.Kill();
@@ -60,7 +55,7 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
         for (var answered = 3; waiting.Info.NumAckPending == 0; answered += 7)
         {
             using var doomed = WorkerProcess.Start(_server);
-            await ResultAsync(queue, "night", answered);
+            await FleetJob.ResultAsync(queue, "night", answered);
             await doomed.KillAsync();
             // Between two chunks does not count: it must die in the middle of one.
             await waiting.RefreshAsync();
@@ -70,9 +65,9 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
         var metrics = new QueueMetrics(Metrics.NewCustomRegistry());
         using var stop = new CancellationTokenSource();
         var heir = new ChunkWorker(queue, Rules, 1, WorkerProcess.Patience, metrics).RunAsync(stop.Token);
-        await ResultAsync(queue, "night", 60);
+        await FleetJob.ResultAsync(queue, "night", 60);
         using var second = WorkerProcess.Start(_server);
-        var collected = await CollectAsync(queue, "night");
+        var collected = await FleetJob.CollectAsync(queue, "night");
         await stop.CancelAsync();
         await heir;
         await second.StopAsync();
@@ -91,7 +86,7 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
         await Task.WhenAll(old.ReadyAsync(), young.ReadyAsync());
 
         await SubmitAsync(queue, "change");
-        var collected = await CollectAsync(queue, "change");
+        var collected = await FleetJob.CollectAsync(queue, "change");
         await old.StopAsync();
         await young.StopAsync();
 
@@ -112,34 +107,11 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
     private static string? Revision(string reply) =>
         JsonDocument.Parse(reply).RootElement.TryGetProperty("triage", out var triage) ? triage.GetProperty("revision").GetString() : null;
 
-    private static async Task<List<string>> CollectAsync(FleetQueue queue, string job)
-    {
-        using var late = new CancellationTokenSource(TooLong);
-        return await new AdviceService.Fleet.Queue.Collection(queue, job).ReadAsync(late.Token).Select(Encoding.UTF8.GetString).ToListAsync(late.Token);
-    }
-
-    private static async Task ResultAsync(FleetQueue queue, string job, int chunk)
-    {
-        using var late = new CancellationTokenSource(TooLong);
-        while (await queue.ResultAsync(job, chunk, late.Token) is null)
-            await Task.Delay(5, late.Token);
-    }
-
-    private Task<QueueJob> SubmitAsync(FleetQueue queue, string job) =>
-        new Submission(queue, job).RunAsync(Fleet(), LineDetail.Triage, Day, LinesOfAChunk, CancellationToken.None);
-
-    private IAsyncEnumerable<NumberedLine> Fleet() =>
-        FleetLines.Of(new MemoryStream(Encoding.UTF8.GetBytes(RealFleet.Lines(Rules))), isTable: false, CancellationToken.None);
+    private Task<QueueJob> SubmitAsync(FleetQueue queue, string job) => FleetJob.SubmitAsync(queue, job, RealFleet.Lines(Rules), LinesOfAChunk);
 
     private async Task AssertQuietNight(IReadOnlyList<string> replies, string night)
     {
-        if (_quietNight is null)
-        {
-            var options = new ScoreOptions("", false, "", ScoreFormat.Ndjson, LineDetail.Triage, Shard.All, Day, Environment.ProcessorCount);
-            var fleet = new MemoryStream(Encoding.UTF8.GetBytes(RealFleet.Lines(Rules)));
-            _quietNight = await new FleetReplies(Rules, options, _ => { }).ReadAsync(fleet, 0, CancellationToken.None).Select(Encoding.UTF8.GetString).ToArrayAsync();
-        }
-
+        _quietNight ??= await FleetJob.InOneProcessAsync(Rules, RealFleet.Lines(Rules));
         Assert.Equal(Enumerable.Range(1, RealFleet.Count), replies.Select(reply => JsonDocument.Parse(reply).RootElement.GetProperty("id").GetInt32()));
         Assert.Equal(_quietNight, replies);
         var problems = replies.Count(reply => JsonDocument.Parse(reply).RootElement.TryGetProperty("problem", out _));

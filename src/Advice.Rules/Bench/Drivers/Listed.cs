@@ -42,7 +42,7 @@ public sealed class Listed(Catalogue catalogue, string name, Func<Case, IReadOnl
     {
         ArgumentNullException.ThrowIfNull(advised);
         var shown = advised.Suspicion.Raised.SelectMany(suspect => _symptoms[suspect.Instance.Fault.Id]).ToHashSet();
-        var spoken = advised.Case.Reports.Select(report => report.Symptom).Concat(advised.Evidence.Implied.Select(one => one.Implied.Sign.Id)).ToHashSet();
+        var spoken = advised.Spoken;
         return list(advised.Case).FirstOrDefault(symptom => shown.Contains(symptom) && !spoken.Contains(symptom) && !asked.Contains(symptom));
     }
 }

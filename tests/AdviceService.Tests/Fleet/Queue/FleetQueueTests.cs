@@ -1,9 +1,6 @@
-using System.Text;
 using System.Text.Json;
 using Advice.Evidence;
-using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
-using AdviceService.Fleet.Scoring;
 using AdviceService.Tests.Http;
 using AdviceService.Tests.Verbs;
 using Microsoft.Extensions.DependencyInjection;
@@ -18,10 +15,8 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
 {
     private const int LinesOfAChunk = 20;
 
-    private static readonly DateOnly Day = new(2026, 3, 1);
     // Not a multiple of the two seconds for which a worker asks: the server forgets a try that it hands to a worker which has just stopped asking.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
-    private static readonly TimeSpan TooLong = TimeSpan.FromMinutes(3);
 
     // One for each test: a chunk that came late to one test would be handed to the next.
     private readonly QueueServer _server = new();
@@ -35,14 +30,13 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
         await SubmitAsync(queue, "killed", Count);
         using var doomed = WorkerProcess.Start(_server);
-        while (await queue.ResultAsync("killed", 0, CancellationToken.None) is null)
-            await Task.Delay(10);
+        await FleetJob.ResultAsync(queue, "killed", 0);
         await doomed.KillAsync();
         Assert.Null(await queue.ResultAsync("killed", (Count / LinesOfAChunk) - 1, CancellationToken.None));
 
         _server.Restart();
         using var heir = WorkerProcess.Start(_server);
-        var collected = await CollectAsync(queue, "killed");
+        var collected = await FleetJob.CollectAsync(queue, "killed");
         await heir.StopAsync();
 
         Assert.Equal(await InOneProcessAsync(Count), collected);
@@ -59,7 +53,7 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         await Task.WhenAll(old.ReadyAsync(), young.ReadyAsync());
 
         await SubmitAsync(queue, "change", Count);
-        var collected = await CollectAsync(queue, "change");
+        var collected = await FleetJob.CollectAsync(queue, "change");
         await old.StopAsync();
         await young.StopAsync();
 
@@ -81,7 +75,7 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
 
         using var stop = new CancellationTokenSource();
         var working = new ChunkWorker(queue, Rules, 1, Patience, new QueueMetrics(Metrics.NewCustomRegistry())).RunAsync(stop.Token);
-        var collected = await CollectAsync(queue, "dead");
+        var collected = await FleetJob.CollectAsync(queue, "dead");
         await stop.CancelAsync();
         await working;
 
@@ -98,7 +92,7 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         var metrics = new QueueMetrics(Metrics.NewCustomRegistry());
         using var stop = new CancellationTokenSource();
         var working = new ChunkWorker(queue, Rules, 2, Patience, metrics).RunAsync(stop.Token);
-        var collected = await CollectAsync(queue, "twice");
+        var collected = await FleetJob.CollectAsync(queue, "twice");
         await stop.CancelAsync();
         await working;
 
@@ -116,9 +110,9 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         await File.WriteAllTextAsync(In("fleet.csv"), SmallFleet.Table(30));
         using var worker = WorkerProcess.Start(_server);
 
-        var submitted = await Run.ToEndAsync("", "submit", "table", In("fleet.csv"), "--as-of", $"{Day:O}", "--nats", _server.Url);
+        var submitted = await Run.ToEndAsync("", "submit", "table", In("fleet.csv"), "--as-of", $"{FleetJob.Day:O}", "--nats", _server.Url);
         var collected = await Run.ToEndAsync("", "collect", "table", In("collected.csv"), "--nats", _server.Url);
-        var scored = await Run.ToEndAsync("", "score", In("fleet.csv"), In("scored.csv"), "--as-of", $"{Day:O}");
+        var scored = await Run.ToEndAsync("", "score", In("fleet.csv"), In("scored.csv"), "--as-of", $"{FleetJob.Day:O}");
         await worker.StopAsync();
 
         Assert.Equal((0, 0, 0), (submitted.ExitCode, collected.ExitCode, scored.ExitCode));
@@ -134,22 +128,7 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         return $"{json.GetProperty("id")} {json.GetProperty("line")} {json.GetProperty("problem").GetProperty("errors")[0].GetProperty("code")}";
     }
 
-    private static Task<QueueJob> SubmitAsync(FleetQueue queue, string job, int count) =>
-        new Submission(queue, job).RunAsync(Lines(count), LineDetail.Triage, Day, LinesOfAChunk, CancellationToken.None);
+    private static Task<QueueJob> SubmitAsync(FleetQueue queue, string job, int count) => FleetJob.SubmitAsync(queue, job, SmallFleet.Lines(count), LinesOfAChunk);
 
-    private static IAsyncEnumerable<NumberedLine> Lines(int count) =>
-        FleetLines.Of(new MemoryStream(Encoding.UTF8.GetBytes(SmallFleet.Lines(count))), isTable: false, CancellationToken.None);
-
-    private static async Task<List<string>> CollectAsync(FleetQueue queue, string job)
-    {
-        using var late = new CancellationTokenSource(TooLong);
-        return await new AdviceService.Fleet.Queue.Collection(queue, job).ReadAsync(late.Token).Select(Encoding.UTF8.GetString).ToListAsync(late.Token);
-    }
-
-    private async Task<List<string>> InOneProcessAsync(int count)
-    {
-        var options = new ScoreOptions("", false, "", ScoreFormat.Ndjson, LineDetail.Triage, Shard.All, Day, 2);
-        var fleet = new MemoryStream(Encoding.UTF8.GetBytes(SmallFleet.Lines(count)));
-        return await new FleetReplies(Rules, options, _ => { }).ReadAsync(fleet, 0, CancellationToken.None).Select(Encoding.UTF8.GetString).ToListAsync();
-    }
+    private Task<List<string>> InOneProcessAsync(int count) => FleetJob.InOneProcessAsync(Rules, SmallFleet.Lines(count));
 }

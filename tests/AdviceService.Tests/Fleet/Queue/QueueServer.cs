@@ -22,8 +22,7 @@ public sealed class QueueServer : IDisposable
         }
     }
 
-    private static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Append("/usr/sbin")
-        .Select(folder => Path.Combine(folder, "nats-server")).FirstOrDefault(File.Exists);
+    private static string? Program { get; } = Installed.Find("nats-server");
 
     /// <summary>Kills it without warning and starts it again with what it had stored.</summary>
     public void Restart()

@@ -13,8 +13,7 @@ public sealed class ReplicaTests : IDisposable
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("nginx-");
 
-    private static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Append("/usr/sbin")
-        .Select(folder => Path.Combine(folder, "nginx")).FirstOrDefault(File.Exists);
+    private static string? Program { get; } = Installed.Find("nginx");
 
     [SkippableFact]
     public async Task Replicas_OneKilledUnderLoad_EveryRequestEndsWithTheRightAnswer()
