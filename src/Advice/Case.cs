@@ -20,6 +20,9 @@ public sealed record Case
     /// <summary>Symptoms reported or denied, ordered by symptom, occasions and position.</summary>
     public IReadOnlyList<Report> Reports { get; init; } = [];
 
+    /// <summary>Ids of symptoms of which the driver cannot say whether they are there.</summary>
+    public IReadOnlySet<string> Unsure { get; init; } = new HashSet<string>();
+
     /// <summary>How much the complaint speaks of each system that it names.</summary>
     public SystemsNamed Named { get; init; } = SystemsNamed.None;
 

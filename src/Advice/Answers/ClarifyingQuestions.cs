@@ -17,7 +17,7 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
     public IEnumerable<IntakeQuestion> Of(CaseReading reading, IReadOnlyList<Question> questions)
     {
         var audience = reading.Case.Workshop.Reader;
-        var spoken = reading.Case.Reports.Select(report => report.Symptom).ToHashSet();
+        var spoken = reading.Case.Reports.Select(report => report.Symptom).Concat(reading.Case.Unsure).ToHashSet();
         var unclear = reading.Complaint.Unread.SelectMany(unread => unread.Guesses.Select(guess => Ask(guess.Symptom, unread.Text, audience)))
             .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives.Select(guess => Ask(guess.Symptom, report.Words, audience))));
         var telling = questions.Select(question => QuestionWriter.Write(question, audience))

@@ -18,6 +18,9 @@ public record AdviceRequest
     /// <summary>What the driver notices, as data.</summary>
     public IReadOnlyList<SymptomReport> Symptoms { get; init; } = [];
 
+    /// <summary>Ids of symptoms of which the driver cannot say whether they are there: they are not asked for again, and nothing follows from them.</summary>
+    public IReadOnlyList<string> Unsure { get; init; } = [];
+
     /// <summary>Stored trouble codes, such as P0301.</summary>
     public IReadOnlyList<string> TroubleCodes { get; init; } = [];
 

@@ -35,6 +35,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Jurisdiction = request.Jurisdiction,
             Vehicle = VehicleReader.Read(request.Vehicle, asOf),
             Reports = Merged([.. given, .. reading.Reports, .. _trouble.Of(reading, named, signs)]),
+            Unsure = request.Unsure.ToHashSet(),
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Services = HistoryReading.Of(

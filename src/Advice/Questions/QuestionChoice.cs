@@ -32,7 +32,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         return [.. asked.Zip(answers, (one, after) => new Question(catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
     }
 
-    /// <summary>What the raised suspects would show, by symptom that nobody has spoken of yet.</summary>
+    /// <summary>What the raised suspects would show, by symptom that nobody has spoken of yet, nor said that it cannot be told.</summary>
     private Dictionary<string, List<CauseLink>> Links(Advised advised)
     {
         var vehicle = advised.Case.Vehicle;
@@ -42,7 +42,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         {
             foreach (var rule in _showsByFault[suspect.Instance.Fault.Id])
             {
-                if (spoken.Contains(rule.Sign.Id) || _vague.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
+                if (spoken.Contains(rule.Sign.Id) || advised.Case.Unsure.Contains(rule.Sign.Id) || _vague.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
                     continue;
                 if (!links.TryGetValue(rule.Sign.Id, out var linked))
                     links[rule.Sign.Id] = linked = [];

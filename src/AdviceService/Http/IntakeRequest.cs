@@ -20,6 +20,9 @@ public sealed record IntakeRequest
     /// <summary>The same under the name that it has in a request for advice; instead of a text.</summary>
     public string? Complaint { get; init; }
 
+    /// <summary>Ids of symptoms of which the driver cannot say whether they are there: they are not asked for again, and nothing follows from them.</summary>
+    public IReadOnlyList<string> Unsure { get; init; } = [];
+
     /// <summary>Stored trouble codes, such as P0301.</summary>
     public IReadOnlyList<string> TroubleCodes { get; init; } = [];
 

@@ -11,7 +11,8 @@ internal static class AdviceTools
         AdviceTool.Of(
             "advise", "Advice on a vehicle",
             "Call this when a driver notices something about a vehicle. Give what is known of the vehicle and the driver's own words as complaint. "
-            + "It says whether it may be driven, what to inspect first and how, with cautions and reasons, and which question to ask next.",
+            + "It says whether it may be driven, what to inspect first and how, with cautions and reasons, and which question to ask next; "
+            + "put the symptom of a question that the driver cannot answer into unsure, and it is not asked again.",
             "advise", (desk, arguments) => desk.Answer(arguments), Written.As.AdviceDocument),
         AdviceTool.Of(
             "read_complaint", "Read a complaint",

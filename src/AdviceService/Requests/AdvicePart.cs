@@ -35,6 +35,7 @@ internal sealed class AdvicePart(Catalogue catalogue, VehicleWords words, DateOn
             Vehicle = request.Required("vehicle")?.Object(new VehiclePart(words, day).Read) ?? new VehicleDescription(),
             Complaint = request.Take("complaint")?.Text(LongestComplaint),
             Symptoms = request.Take("symptoms")?.ObjectList(MostSymptoms, new SymptomPart(catalogue).Read) ?? [],
+            Unsure = UnsurePart.Read(request, catalogue),
             TroubleCodes = request.Take("troubleCodes")?.List(MostCodes, TroubleCodePart.Read) ?? [],
             Findings = request.Take("findings")?.ObjectList(MostFindings, new FindingPart(catalogue, day).Read) ?? [],
             Services = request.Take("services")?.ObjectList(MostServices, new ServicePart(catalogue, day).Read) ?? [],

@@ -21,6 +21,7 @@ internal sealed class IntakePart(Catalogue catalogue, VehicleWords words, DateOn
             Jurisdiction = request.Take("jurisdiction")?.Entry(catalogue.Jurisdictions, "jurisdiction")?.Id,
             Vehicle = request.Take("vehicle")?.Object(new VehiclePart(words, day).Read) ?? new VehicleDescription(),
             Complaint = (text ?? complaint)?.Text(AdvicePart.LongestComplaint),
+            Unsure = UnsurePart.Read(request, catalogue),
             TroubleCodes = request.Take("troubleCodes")?.List(AdvicePart.MostCodes, TroubleCodePart.Read) ?? [],
             Findings = request.Take("findings")?.ObjectList(AdvicePart.MostFindings, new FindingPart(catalogue, day).Read) ?? [],
             Workshop = request.Take("workshop")?.Object(WorkshopPart.Read),

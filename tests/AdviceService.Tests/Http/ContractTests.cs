@@ -33,6 +33,7 @@ public class ContractTests(RunningService service)
         ("jurisdiction", Text("\"US\"", "\"DE\"")), ("troubleCodes", Text("[\"P0301\"]", "[]")),
         ("symptoms", List(Object(("symptom", "\"squeal\"", "\"clunk\""), ("present", "true", "false"), ("position", "\"front\"", "\"rear-left\"")))),
         ("findings", List(Object(("check", "\"damper-leak\"", "\"coolant-condition\""), ("observation", "\"film\"", "\"rusty\"")))),
+        ("unsure", List(Text("\"squeal\"", "\"clunk\""))),
         ("services", List(Object(("item", "\"brake-fluid\"", "\"brake-fluid\""), ("on", "\"2019-05-01\"", "\"2020-02-29\"")))),
         ("workshop", Object(("lift", "true", "false"), ("minutes", "1", "60"), ("audience", "\"owner\"", "\"technician\""))));
 

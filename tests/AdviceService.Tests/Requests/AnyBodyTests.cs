@@ -72,7 +72,7 @@ public class AnyBodyTests
 
     [Fact]
     public void Read_MembersInAnyOrder_IsTheSame() =>
-        Gen.Select(Gen.Int[0, 1000], Value, Gen.Shuffle(Enumerable.Range(0, 10).ToArray())).Sample(
+        Gen.Select(Gen.Int[0, 1000], Value, Gen.Shuffle(Enumerable.Range(0, JsonNode.Parse(Full)!.AsObject().Count).ToArray())).Sample(
             (which, json, order) =>
             {
                 var body = JsonNode.Parse(Full)!;

@@ -7,7 +7,7 @@ internal static class AnyJson
 {
     private static readonly string[] Names =
     [
-        "vehicle", "complaint", "symptoms", "symptom", "occasions", "position", "present", "troubleCodes", "findings", "check", "value", "unit", "observation",
+        "vehicle", "complaint", "symptoms", "symptom", "occasions", "position", "present", "unsure", "troubleCodes", "findings", "check", "value", "unit", "observation",
         "on", "odometer", "limit", "minimum", "maximum", "source", "services", "item", "workshop", "minutes", "audience", "asOf", "jurisdiction", "modelYear",
         "fuel", "engine", "cylinders", "steering", "wheelDiameter", "brakes", "front", "equipment", "sunroof", "id", "Vehicle", "a/b", "m~n", "",
     ];

@@ -79,6 +79,7 @@ public class ErrorListTests
 
     [Theory]
     [InlineData("symptoms", "{\"symptom\":\"clunk\"}", 100)]
+    [InlineData("unsure", "\"clunk\"", 100)]
     [InlineData("troubleCodes", "\"P0301\"", 50)]
     [InlineData("findings", "{\"check\":\"coolant-condition\",\"observation\":\"rusty\"}", 300)]
     [InlineData("services", "{\"item\":\"differential-fluid\"}", 200)]

@@ -25,7 +25,7 @@ internal static class Reading
             "keylessStart": false, "startStop": false, "winterTyres": false}, "duty": "severe" },
           "complaint": "Big clunk from underneath when I shift from reverse into drive",
           "symptoms": [ {"symptom": "clunk", "occasions": ["selecting-gear"], "position": "rear", "present": true} ],
-          "troubleCodes": ["P0135", "P0301"],
+          "unsure": ["squeal"], "troubleCodes": ["P0135", "P0301"],
           "findings": [ {"check": "brake-pad-thickness", "position": "front-left", "value": 2.5, "unit": "mm", "on": "2026-02-01", "odometer": {"value": 177000, "unit": "km"},
                          "limit": {"minimum": 3, "maximum": 20, "unit": "mm", "source": "stamped on the part"}}, {"check": "coolant-condition", "observation": "rusty"} ],
           "services": [ {"item": "differential-fluid", "on": "2019-05-01", "odometer": {"value": 60000, "unit": "mi"}} ],

@@ -43,6 +43,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Member<SuppliedInterval>("years").Maximum = IntervalPart.MostYears.ToString(CultureInfo.InvariantCulture);
         Member<IntakeRequest>("text").MaxLength = AdvicePart.LongestComplaint;
         Member<IntakeRequest>("complaint").MaxLength = AdvicePart.LongestComplaint;
+        Member<IntakeRequest>("unsure").MaxItems = AdvicePart.MostSymptoms;
         Member<IntakeRequest>("troubleCodes").MaxItems = AdvicePart.MostCodes;
         Member<IntakeRequest>("findings").MaxItems = AdvicePart.MostFindings;
         Words(Member<IntakeRequest>("jurisdiction"), [.. rules.Catalogue.Jurisdictions.Keys.Order(StringComparer.Ordinal)]);
@@ -76,6 +77,7 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
     {
         member("complaint").MaxLength = AdvicePart.LongestComplaint;
         member("symptoms").MaxItems = AdvicePart.MostSymptoms;
+        member("unsure").MaxItems = AdvicePart.MostSymptoms;
         member("troubleCodes").MaxItems = AdvicePart.MostCodes;
         member("findings").MaxItems = AdvicePart.MostFindings;
         member("services").MaxItems = AdvicePart.MostServices;
