@@ -13,6 +13,10 @@ public class FileLayoutTests
     public void Of_EveryFile_IsLaidOutWithoutChangingWhatItSays() => Assert.All(Repository, file => Assert.Empty(file.Errors));
 
     [Fact]
+    public void Of_EveryFile_IsInTheLayout() =>
+        Assert.All(Repository, file => Assert.True(file.IsCanonical, $"{file.Path}: run `rules fmt`"));
+
+    [Fact]
     public void Of_WhatIsLaidOut_StaysAsItIs() => Assert.All(Repository, file => Assert.True(Of(file.Text!).IsCanonical, file.Path));
 
     [Fact]
