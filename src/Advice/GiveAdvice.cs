@@ -44,8 +44,8 @@ public sealed class GiveAdvice
         _writer = new(catalogue, rules.Revision);
         _intakeWriter = new(catalogue, rules.Revision);
         _triage = new(rules.Revision);
-        _whyNot = new(catalogue, _assessment);
-        _whyNotCheck = new(catalogue, _assessment, _whyNot);
+        _whyNot = new(catalogue, Assess);
+        _whyNotCheck = new(catalogue, Assess, _whyNot);
         _whyNotWriter = new(catalogue, rules.Revision);
     }
 
@@ -105,7 +105,9 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request.Case, Today);
         var advised = _assessment.Of(reading.Case);
         return request.Check is { } check
-            ? _whyNotWriter.Write(reading, advised, _whyNotCheck.Explain(_catalogue.Checks[check], advised))
-            : _whyNotWriter.Write(reading, advised, _whyNot.Explain(_catalogue.Faults[request.Fault!], advised));
+            ? _whyNotWriter.Write(reading, advised, _whyNotCheck.Explain(_catalogue.Checks[check], request.Case, advised))
+            : _whyNotWriter.Write(reading, advised, _whyNot.Explain(_catalogue.Faults[request.Fault!], request.Case, advised));
     }
+
+    private Advised Assess(AdviceRequest request) => _assessment.Of(_cases.Read(request, Today).Case);
 }

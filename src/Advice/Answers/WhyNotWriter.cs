@@ -21,8 +21,8 @@ public sealed class WhyNotWriter(Catalogue catalogue, string revision)
         var audience = advised.Case.Workshop.Reader;
         var failed = check.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed);
         var own = check.Rank is { } rank ? $"It is step {rank}." : failed is not null ? $"It is no step. {failed.Text}" : "It is no step: nothing that it finds is raised by this case.";
-        var change = check.Change is { } one ? $"A yes to this question would make it step {one.Rank}: {Question(one)}"
-            : check.Rank <= 3 ? null : "No single further symptom would make it one of the first three steps.";
+        var change = check.Changes is [var one, ..] ? $"{Changed(one)} would make it step {one.Rank}: {Text(one)}"
+            : check.Rank <= 3 ? null : "We found no small change that would make it one of the first three steps.";
         return Document(reading, advised, check, check.Conditions, check.Faults, string.Join(' ', [own, .. new[] { change }.OfType<string>(), .. check.Faults.Take(1).Select(fault => Summary(fault, audience))]));
     }
 
@@ -35,7 +35,7 @@ public sealed class WhyNotWriter(Catalogue catalogue, string revision)
             Summary = summary,
             Understood = _understood.Write(reading, advised),
             StepRank = check?.Rank,
-            Change = check?.Change is { } change ? Write(change) : null,
+            Changes = [.. (check?.Changes ?? []).Select(Write)],
             Conditions = [.. conditions.Select(Write)],
             Faults = [.. faults.Select(fault => Write(fault, advised.Case.Workshop.Reader))],
         };
@@ -48,26 +48,38 @@ public sealed class WhyNotWriter(Catalogue catalogue, string revision)
         var standing = fault.Rank is { } rank
             ? FormattableString.Invariant($"{Capital(name)}: suspect number {rank}, {Math.Round(fault.Probability!.Value * 100, 1)} %.")
             : $"{Capital(name)}: not raised by this case. {missing?.Text ?? "Nothing that it shows is reported."}";
-        var change = fault.Change is { } one ? $" A yes to this question would bring it to place {one.Rank}: {Question(one)}"
-            : fault.Rank <= 3 ? "" : " No single further symptom would bring it among the first three.";
+        var change = fault.Changes is [var one, ..] ? $" {Changed(one)} would bring it to place {one.Rank}: {Text(one)}"
+            : fault.Rank <= 3 ? "" : " We found no small change that would bring it among the first three.";
         return standing + change;
     }
 
-    private WhyNotFault Write(FaultInCase fault, Audience audience) => new(
+    private static WhyNotFault Write(FaultInCase fault, Audience audience) => new(
         fault.Fault.Id, fault.Fault.Name.For(audience), fault.Rank, fault.Probability is { } probability ? SuspectWriter.Rounded(probability) : null,
         [.. fault.Conditions.Select(Write)],
-        fault.Change is { } change ? Write(change) : null,
+        [.. fault.Changes.Select(Write)],
         [.. fault.LookAt.Select(check => new LookAtDocument(check.Id, check.Title.For(audience), check.Minutes))]);
 
-    private ChangeDocument Write(Change change) =>
-        new(change.Symptom.Id, change.Occasions, Question(change), change.Rank, SuspectWriter.Rounded(change.Probability));
+    private static string Changed(Counterfactual one) => one.Changes switch
+    {
+        [{ Kind: ChangeKind.Symptom }] => "A yes to this question",
+        [{ Kind: ChangeKind.Fact }] => "To know this",
+        [_] => "This",
+        _ => "Both of these",
+    };
 
-    /// <summary>The question that asks for exactly what was tried.</summary>
-    private string Question(Change change) => change.Occasions.Count == 0
-        ? change.Symptom.Ask
-        : $"{change.Symptom.Ask} ({string.Join(" or ", change.Occasions.Select(id => catalogue.Occasions[id].Name))})";
+    private static string Text(Counterfactual one)
+    {
+        var text = string.Join(" Also: ", one.Changes.Select(change => Sentence(change.Text)));
+        return Capital(text);
+    }
 
-    private static ConditionDocument Write(Condition condition) => new(condition.Rule, condition.Status, condition.Text);
+    private static string Sentence(string text) => text[^1] is '.' or '?' or ')' ? text : $"{text}.";
+
+    private static ChangeDocument Write(Counterfactual one) => new(
+        [.. one.Changes.Select(change => new ChangePartDocument(change.Kind, change.Id, change.Text, change.At, change.Value.DeepClone()))], one.Rank, SuspectWriter.Rounded(one.Probability));
+
+    private static ConditionDocument Write(Condition condition) => new(
+        condition.Rule, condition.Status, condition.Text, [.. condition.Parts.Select(part => new ConditionPartDocument(part.Kind, part.Id, part.Status, part.Text))]);
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,10 +1,17 @@
-using Advice.Knowledge;
+using System.Text.Json.Nodes;
+using Advice.Documents;
 
 namespace Advice.Counterfactuals;
 
-/// <summary>The smallest change of a case that was found.</summary>
-/// <param name="Symptom">The symptom that would have to be reported besides.</param>
-/// <param name="Occasions">On which of these occasions, any; empty = at any time.</param>
-/// <param name="Rank">Place among the suspects or steps that would follow, from 1.</param>
-/// <param name="Probability">Probability of the fault that would follow.</param>
-public sealed record Change(Symptom Symptom, IReadOnlyList<string> Occasions, int Rank, double Probability);
+/// <summary>One thing that a request does not say and might.</summary>
+/// <param name="Kind">What kind of thing.</param>
+/// <param name="Id">Id of the fact, symptom, code or check.</param>
+/// <param name="Text">What would have to be so; of a symptom the question that asks for it.</param>
+/// <param name="At">Where it goes in a request, as a JSON pointer; "-" is the end of a list.</param>
+/// <param name="Value">What goes there.</param>
+/// <param name="Make">Makes it.</param>
+public sealed record Change(ChangeKind Kind, string Id, string Text, string At, JsonNode Value, Func<AdviceRequest, AdviceRequest> Make)
+{
+    /// <summary>How common it is among vehicles, for facts.</summary>
+    public double Share { get; init; } = 1;
+}

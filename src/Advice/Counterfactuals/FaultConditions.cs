@@ -1,3 +1,4 @@
+using Advice.Evidence;
 using Advice.Knowledge;
 
 namespace Advice.Counterfactuals;
@@ -14,58 +15,44 @@ internal sealed class FaultConditions(Catalogue catalogue)
     /// <summary>Shows rules of a fault by strength.</summary>
     public IEnumerable<ShowsRule> Shows(string fault) => _shows[fault];
 
+    /// <summary>What rules on a fault ask of the vehicle.</summary>
+    public IEnumerable<VehicleCondition> OnVehicle(string fault) =>
+        catalogue.FitsByFault[fault].Select(rule => rule.When).Concat(_shows[fault].Select(rule => rule.When)).Concat(_prone[fault].Where(rule => rule.Odds > 1).Select(rule => rule.When));
+
     /// <summary>All conditions.</summary>
-    public IReadOnlyList<Condition> Of(Fault fault, Advised advised) =>
-    [
-        .. catalogue.FitsByFault[fault.Id].Select(rule => Fits(rule, advised.Case)),
-        .. _shows[fault.Id].Select(rule => Shown(rule, advised)),
-        .. _prone[fault.Id].Select(rule => Prone(rule, advised)),
-    ];
+    public IReadOnlyList<Condition> Of(Fault fault, Advised advised)
+    {
+        var signs = new SignConditions(catalogue, advised);
+        return
+        [
+            .. catalogue.FitsByFault[fault.Id].Select(rule => Fits(rule, advised.Case)),
+            .. _shows[fault.Id].Select(signs.Of),
+            .. _prone[fault.Id].Select(rule => Prone(rule, advised)),
+        ];
+    }
 
     /// <summary>Whether some things exist on the vehicle.</summary>
     public static Condition Fits(FitsRule rule, Case @case)
     {
-        var status = Status(rule.When.Test(@case.Vehicle));
+        var status = FactWords.Status(rule.When.Test(@case.Vehicle));
         var text = status == ConditionStatus.Failed ? $"It exists only if {rule.OnlyIf}. {rule.Because.For(@case.Workshop.Reader)}" : $"It exists only if {rule.OnlyIf}.";
-        return new Condition(rule.Id, status, text);
+        return new Condition(rule.Id, status, text, [.. FactWords.Parts(rule.When, @case.Vehicle)]);
     }
 
-    private Condition Shown(ShowsRule rule, Advised advised)
-    {
-        var (@case, audience) = (advised.Case, advised.Case.Workshop.Reader);
-        var name = rule.Sign.Kind == SignKind.Code ? $"code {rule.Sign.Id}" : catalogue.Symptoms[rule.Sign.Id].Name.For(audience);
-        var when = rule.Occasions.Count == 0 ? "" : $" ({string.Join(" or ", rule.Occasions.Select(id => catalogue.Occasions[id].Name))})";
-        var (status, why) = Sign(rule, advised);
-        return new Condition(rule.Id, status, $"It shows itself by: {name}{when}. {why} {rule.Because.For(audience)}");
-    }
-
-    private (ConditionStatus Status, string Why) Sign(ShowsRule rule, Advised advised)
-    {
-        var @case = advised.Case;
-        if (rule.When.Test(@case.Vehicle) == Truth.No)
-            return (ConditionStatus.Failed, "Not on this vehicle.");
-        if (rule.Without.FirstOrDefault(other => @case.Reports.Any(report => report.Present && report.Symptom == other)) is { } ruledOut)
-            return (ConditionStatus.Failed, $"It does not count beside {catalogue.Symptoms[ruledOut].Name.For(@case.Workshop.Reader)}.");
-        if (advised.Evidence.Links.FirstOrDefault(link => link.Rule == rule.Id) is { } link)
-            return link.Seen.Present ? (ConditionStatus.Held, "Reported.") : (ConditionStatus.Failed, "Expressly not noticed.");
-        return @case.Reports.Any(report => rule.Sign == Knowledge.Sign.Symptom(report.Symptom))
-            ? (ConditionStatus.Failed, "Reported, but on another occasion.")
-            : (ConditionStatus.Unknown, "Nobody has spoken of it.");
-    }
-
-    private static Condition Prone(ProneRule rule, Advised advised)
+    private Condition Prone(ProneRule rule, Advised advised)
     {
         var holds = advised.Evidence.Factors.Any(factor => factor.Rule.Id == rule.Id)
             || (rule.Service is null && rule.When.Test(advised.Case.Vehicle) == Truth.Yes);
-        var status = holds ? ConditionStatus.Held : rule.When.Test(advised.Case.Vehicle) == Truth.No ? ConditionStatus.Failed : ConditionStatus.Unknown;
+        var served = rule.Service is { } test ? Proneness.Served(test, advised.Case) : Truth.Yes;
+        var status = holds ? ConditionStatus.Held
+            : rule.When.Test(advised.Case.Vehicle) == Truth.No || served == Truth.No ? ConditionStatus.Failed : ConditionStatus.Unknown;
         var effect = rule.Odds > 1 ? "more" : "less";
-        return new Condition(rule.Id, status, FormattableString.Invariant($"It makes it {effect} likely, by {rule.Odds} to 1. {rule.Because.For(advised.Case.Workshop.Reader)}"));
+        return new Condition(
+            rule.Id, status, FormattableString.Invariant($"It makes it {effect} likely, by {rule.Odds} to 1. {rule.Because.For(advised.Case.Workshop.Reader)}"),
+            [.. FactWords.Parts(rule.When, advised.Case.Vehicle), .. Service(rule, served, advised.Case)]);
     }
 
-    private static ConditionStatus Status(Truth truth) => truth switch
-    {
-        Truth.Yes => ConditionStatus.Held,
-        Truth.No => ConditionStatus.Failed,
-        _ => ConditionStatus.Unknown,
-    };
+    private IEnumerable<ConditionPart> Service(ProneRule rule, Truth served, Case @case) => rule.Service is { } test
+        ? [new ConditionPart(ConditionKind.Service, test.Item, FactWords.Status(served), $"service history of: {catalogue.Services[test.Item].Name.For(@case.Workshop.Reader)}")]
+        : [];
 }

@@ -1,41 +1,61 @@
+using Advice.Documents;
 using Advice.Knowledge;
 using Advice.Steps;
 
 namespace Advice.Counterfactuals;
 
 /// <summary>Why a check is no step, or not an early one.</summary>
-public sealed class WhyNotCheck(Catalogue catalogue, Assessment assessment, WhyNot faults)
+public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised> assess, WhyNot faults)
 {
     private const int MostFaults = 3;
 
+    private readonly ChangeSearch _search = new(assess);
+
     /// <summary>How the check stands in a case that was assessed.</summary>
-    public CheckInCase Explain(Check check, Advised advised)
+    /// <param name="check">The check.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="advised">What was concluded from it.</param>
+    public CheckInCase Explain(Check check, AdviceRequest request, Advised advised)
     {
-        var all = assessment.Of(advised.Case with { MostSteps = int.MaxValue }).Steps;
-        var rank = Place(check, all);
-        var found = check.Detects.Select(detects => detects.Fault).Distinct().OrderByDescending(check.Surely).ThenBy(id => id, StringComparer.Ordinal);
-        return new CheckInCase(check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? null : SmallestChange(check, advised), [.. found.Take(MostFaults).Select(id => faults.Explain(catalogue.Faults[id], advised))]);
+        var rank = Place(check, assess(request with { Limit = int.MaxValue }).Steps);
+        return new CheckInCase(
+            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised),
+            [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised))]);
     }
 
-    private Change? SmallestChange(Check check, Advised advised) =>
-        WhyNot.Best(check.Detects.Select(detects => detects.Fault).Distinct().OrderByDescending(check.Surely).ThenBy(id => id, StringComparer.Ordinal).Take(MostFaults)
-            .Select(id => faults.SmallestChange(catalogue.Faults[id], advised.Case, WhyNot.Front, changed => Place(check, changed.Steps))).OfType<Change>());
+    private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised)
+    {
+        var changes = FactChanges.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
+            .Concat(Found(check).Take(MostFaults).SelectMany(fault => faults.Changes(fault, advised)))
+            .Where(change => change.Kind != ChangeKind.Finding || change.Id != check.Id);
+        return _search.Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
+    }
+
+    private IEnumerable<Fault> Found(Check check) => check.Detects.Select(detects => detects.Fault).Distinct()
+        .OrderByDescending(check.Surely).ThenBy(id => id, StringComparer.Ordinal).Select(id => catalogue.Faults[id]);
+
+    private double Likeliest(Check check, Advised advised) => Found(check).Max(fault => WhyNot.Standing(fault, advised).Probability);
 
     private static int? Place(Check check, IReadOnlyList<Step> steps) =>
         steps.Index().Where(step => step.Item.Check.Id == check.Id).Select(step => (int?)(step.Index + 1)).FirstOrDefault();
+
+    private bool IsPossible(Check check, Case @case) =>
+        @case.IsOpen(check) && @case.Workshop.CanDo(check) && catalogue.FitsByCheck[check.Id].All(rule => rule.When.Test(@case.Vehicle) != Truth.No);
 
     private IEnumerable<Condition> Conditions(Check check, Advised advised)
     {
         var @case = advised.Case;
         foreach (var rule in catalogue.FitsByCheck[check.Id])
             yield return FaultConditions.Fits(rule, @case);
-        if (@case.Outcomes.Any(outcome => outcome.Check == check.Id))
-            yield return new Condition(check.Id, ConditionStatus.Failed, "It was done: its result is among the findings.");
+        if (@case.Done.Contains(check.Id) || @case.Outcomes.Any(outcome => outcome.Check == check.Id))
+            yield return Failed("It was done: its result is among the findings.");
         if (check.ReadsCodes && @case.Codes.Count > 0)
-            yield return new Condition(check.Id, ConditionStatus.Failed, "It was done: trouble codes are given.");
+            yield return Failed("It was done: trouble codes are given.");
         if (check.Needs.Any(need => need.Drives) && advised.ForbidsDriving)
-            yield return new Condition(check.Id, ConditionStatus.Failed, "It needs a drive, and the vehicle may not be driven.");
+            yield return Failed("It needs a drive, and the vehicle may not be driven.");
         if (!@case.Workshop.CanDo(check))
-            yield return new Condition(check.Id, ConditionStatus.Failed, "It cannot be done here: it needs a technician or a lift.");
+            yield return Failed("It cannot be done here: it needs a technician or a lift.");
+
+        Condition Failed(string text) => new(check.Id, ConditionStatus.Failed, text, []);
     }
 }

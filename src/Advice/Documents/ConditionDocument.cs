@@ -6,4 +6,5 @@ namespace Advice.Documents;
 /// <param name="Rule">Id of the rule that states it.</param>
 /// <param name="Status">held, failed or unknown.</param>
 /// <param name="Text">What it asks for, and what the case says.</param>
-public sealed record ConditionDocument(string Rule, ConditionStatus Status, string Text);
+/// <param name="Parts">What it asks for one by one; all of it must hold.</param>
+public sealed record ConditionDocument(string Rule, ConditionStatus Status, string Text, IReadOnlyList<ConditionPartDocument> Parts);

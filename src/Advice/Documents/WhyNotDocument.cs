@@ -24,9 +24,9 @@ public sealed record WhyNotDocument
     /// <summary>Conditions of the check; empty where a fault is asked for.</summary>
     public required IReadOnlyList<ConditionDocument> Conditions { get; init; }
 
-    /// <summary>The single further symptom that would bring the check among the first three steps; null where it is there, none does, or a
-    /// fault is asked for.</summary>
-    public ChangeDocument? Change { get; init; }
+    /// <summary>The smallest changes that would bring the check among the first three steps, each by itself, one of each kind, the least first;
+    /// empty where it is there, none was found, or a fault is asked for.</summary>
+    public required IReadOnlyList<ChangeDocument> Changes { get; init; }
 
     /// <summary>The fault, or the faults that the check finds surest.</summary>
     public required IReadOnlyList<WhyNotFault> Faults { get; init; }

@@ -17,7 +17,7 @@ namespace AdviceService.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     Converters =
     [
-        typeof(CamelCaseEnum<CodeScope>), typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
+        typeof(CamelCaseEnum<ChangeKind>), typeof(CamelCaseEnum<CodeScope>), typeof(CamelCaseEnum<ConditionKind>), typeof(CamelCaseEnum<ConditionStatus>), typeof(CamelCaseEnum<Deficiency>), typeof(CamelCaseEnum<DoneBy>), typeof(CamelCaseEnum<DrivingAdvice>), typeof(CamelCaseEnum<DueStatus>),
         typeof(CamelCaseEnum<ProjectionStatus>),
     ])]
 [JsonSerializable(typeof(AdviceRequest))]

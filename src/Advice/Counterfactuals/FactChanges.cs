@@ -1,0 +1,40 @@
+using System.Globalization;
+using Advice.Knowledge;
+using Advice.Vehicles;
+
+namespace Advice.Counterfactuals;
+
+/// <summary>Facts that nobody stated and that tests on the vehicle ask for, each with values that pass or fail the test.</summary>
+internal static class FactChanges
+{
+    /// <summary>The values with which open tests pass.</summary>
+    public static IEnumerable<Change> Passing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
+        .SelectMany(test => test.Fact.Kind == FactKind.Number ? [Number(test, @case.AsOf)] : test.Words.Select(word => Word(test.Fact, word))).OfType<Change>();
+
+    /// <summary>The words with which open tests fail.</summary>
+    public static IEnumerable<Change> Failing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
+        .SelectMany(test => test.Fact.Shares.Keys.Except(test.Words).Select(word => Word(test.Fact, word))).OfType<Change>();
+
+    private static IEnumerable<FactTest> Open(IEnumerable<VehicleCondition> conditions, Case @case) =>
+        conditions.SelectMany(condition => condition.Tests).Where(test => test.Test(@case.Vehicle) == Truth.Unknown);
+
+    private static Change? Word(VehicleFact fact, string word) => FactMember.Of(fact.Id, word) is { } member
+        ? Of(fact.Id, $"{fact.Name}: {FactWords.Value(fact, word)}", member) with { Share = fact.Shares.GetValueOrDefault(word) }
+        : null;
+
+    private static Change? Number(FactTest test, DateOnly asOf)
+    {
+        if (test.Fact.Id == Vehicle.AgeYears)
+        {
+            var year = test.AtLeast is { } least ? asOf.Year - (int)Math.Ceiling(least) : asOf.Year - (int)Math.Ceiling(test.Below!.Value) + 1;
+            return FactMember.Of("modelYear", year) is { } ofYear ? Of(test.Fact.Id, $"the model year: {year}", ofYear) : null;
+        }
+
+        // The nearest round number within: of what only has to be low, half.
+        var number = test.AtLeast ?? Math.Floor(test.Below!.Value / 2);
+        return FactMember.Of(test.Fact.Id, number) is { } member ? Of(test.Fact.Id, string.Create(CultureInfo.InvariantCulture, $"{test.Fact.Name}: {number}"), member) : null;
+    }
+
+    private static Change Of(string fact, string text, FactMember member) =>
+        new(ChangeKind.Fact, fact, text, member.At, member.Json, request => request with { Vehicle = member.Set(request.Vehicle) });
+}

@@ -1,0 +1,78 @@
+using Advice.Knowledge;
+
+namespace Advice.Counterfactuals;
+
+/// <summary>What rules ask for by which a fault shows itself, held against a case.</summary>
+internal sealed class SignConditions(Catalogue catalogue, Advised advised)
+{
+    private readonly Audience _audience = advised.Case.Workshop.Reader;
+
+    /// <summary>The condition of one rule.</summary>
+    public Condition Of(ShowsRule rule)
+    {
+        var when = rule.Occasions.Count == 0 ? "" : $" ({Occasions(rule.Occasions)})";
+        var (status, why) = Standing(rule);
+        return new Condition(rule.Id, status, $"It shows itself by: {Name(rule.Sign)}{when}. {why} {rule.Because.For(_audience)}", [.. Parts(rule)]);
+    }
+
+    private (ConditionStatus Status, string Why) Standing(ShowsRule rule)
+    {
+        var @case = advised.Case;
+        if (rule.When.Test(@case.Vehicle) == Truth.No)
+            return (ConditionStatus.Failed, "Not on this vehicle.");
+        if (rule.Without.FirstOrDefault(Reported) is { } ruledOut)
+            return (ConditionStatus.Failed, $"It does not count beside {catalogue.Symptoms[ruledOut].Name.For(_audience)}.");
+        if (advised.Evidence.Links.FirstOrDefault(link => link.Rule == rule.Id) is { } link)
+            return link.Seen.Present ? (ConditionStatus.Held, "Reported.") : (ConditionStatus.Failed, "Expressly not noticed.");
+        return Sign(rule) is { Status: ConditionStatus.Held } ? (ConditionStatus.Failed, "Reported, but on another occasion.") : (ConditionStatus.Unknown, "Nobody has spoken of it.");
+    }
+
+    private IEnumerable<ConditionPart> Parts(ShowsRule rule)
+    {
+        var sign = Sign(rule);
+        yield return sign;
+        if (rule.Occasions.Count > 0)
+            yield return Occasion(rule, sign.Status);
+        foreach (var other in rule.Without)
+        {
+            var there = Reported(other);
+            yield return new ConditionPart(
+                ConditionKind.Without, other, there ? ConditionStatus.Failed : ConditionStatus.Held, $"not beside {catalogue.Symptoms[other].Name.For(_audience)} ({(there ? "reported" : "not reported")})");
+        }
+
+        foreach (var part in FactWords.Parts(rule.When, advised.Case.Vehicle))
+            yield return part;
+    }
+
+    /// <summary>Whether the sign is there, on whatever occasion.</summary>
+    private ConditionPart Sign(ShowsRule rule)
+    {
+        var there = rule.Sign.Kind == SignKind.Code ? advised.Case.Codes.Contains(rule.Sign.Id) ? true : (bool?)null : Seen(rule.Sign).Select(one => (bool?)one.Present).Max();
+        return new ConditionPart(
+            rule.Sign.Kind == SignKind.Code ? ConditionKind.Code : ConditionKind.Symptom, rule.Sign.Id,
+            there switch { true => ConditionStatus.Held, false => ConditionStatus.Failed, null => ConditionStatus.Unknown },
+            $"{Name(rule.Sign)} ({there switch { true => "reported", false => "expressly not noticed", null => "not spoken of" }})");
+    }
+
+    private ConditionPart Occasion(ShowsRule rule, ConditionStatus sign)
+    {
+        var stated = Seen(rule.Sign).Where(one => one.Present).Select(one => one.Occasions).ToList();
+        var (status, says) = sign != ConditionStatus.Held || stated.Exists(occasions => occasions.Count == 0) && !stated.Exists(Names) ? (ConditionStatus.Unknown, "not stated")
+            : stated.Exists(occasions => catalogue.OccasionsFit(occasions, rule.Occasions)) ? (ConditionStatus.Held, $"stated: {Occasions(stated.SelectMany(one => one))}")
+            : (ConditionStatus.Failed, $"stated: {Occasions(stated.SelectMany(one => one))}");
+        return new ConditionPart(ConditionKind.Occasion, rule.Sign.Id, status, $"{Occasions(rule.Occasions)} ({says})");
+
+        bool Names(IReadOnlyList<string> occasions) => occasions.Count > 0 && catalogue.OccasionsFit(occasions, rule.Occasions);
+    }
+
+    /// <summary>Reports of a symptom, and what follows from reports.</summary>
+    private IEnumerable<(bool Present, IReadOnlyList<string> Occasions)> Seen(Sign sign) =>
+        advised.Case.Reports.Where(report => sign == Knowledge.Sign.Symptom(report.Symptom)).Select(report => (report.Present, report.Occasions))
+            .Concat(advised.Evidence.Implied.Where(one => one.Implied.Sign == sign).Select(one => (one.Implied.Present, one.Implied.Occasions)));
+
+    private bool Reported(string symptom) => advised.Case.Reports.Any(report => report.Present && report.Symptom == symptom);
+
+    private string Name(Sign sign) => sign.Kind == SignKind.Code ? $"code {sign.Id}" : catalogue.Symptoms[sign.Id].Name.For(_audience);
+
+    private string Occasions(IEnumerable<string> ids) => string.Join(" or ", ids.Distinct().Select(id => catalogue.Occasions[id].Name));
+}
