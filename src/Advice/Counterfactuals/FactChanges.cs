@@ -7,13 +7,16 @@ namespace Advice.Counterfactuals;
 /// <summary>Facts that nobody stated and that tests on the vehicle ask for, each with values that pass or fail the test.</summary>
 internal static class FactChanges
 {
+    /// <summary>What fewer vehicles have is not worth asking for only because it rules others out.</summary>
+    private const double Common = 0.1;
+
     /// <summary>The values with which open tests pass.</summary>
     public static IEnumerable<Change> Passing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
         .SelectMany(test => test.Fact.Kind == FactKind.Number ? [Number(test, @case.AsOf)] : test.Words.Select(word => Word(test.Fact, word))).OfType<Change>();
 
-    /// <summary>The words with which open tests fail.</summary>
+    /// <summary>The common words with which open tests fail.</summary>
     public static IEnumerable<Change> Failing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
-        .SelectMany(test => test.Fact.Shares.Keys.Except(test.Words).Select(word => Word(test.Fact, word))).OfType<Change>();
+        .SelectMany(test => test.Fact.Shares.Where(share => share.Value >= Common).Select(share => share.Key).Except(test.Words).Select(word => Word(test.Fact, word))).OfType<Change>();
 
     private static IEnumerable<FactTest> Open(IEnumerable<VehicleCondition> conditions, Case @case) =>
         conditions.SelectMany(condition => condition.Tests).Where(test => test.Test(@case.Vehicle) == Truth.Unknown);

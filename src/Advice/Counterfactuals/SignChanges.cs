@@ -17,19 +17,20 @@ internal sealed class SignChanges(Catalogue catalogue)
         var open = shows.Where(rule => rule.When.Test(@case.Vehicle) != Truth.No).ToList();
         var reports = @case.Reports.ToLookup(report => report.Symptom);
         var symptoms = open.Where(rule => rule.Sign.Kind == SignKind.Symptom).ToList();
-        return symptoms.Where(rule => rule.Occasions.Count > 0 && reports[rule.Sign.Id].Any() && reports[rule.Sign.Id].All(report => report.Present && !report.Occasions.SequenceEqual(rule.Occasions)))
-            .Take(MostOfAKind).Select(rule => Reported(ChangeKind.Occasion, rule, $"{catalogue.Symptoms[rule.Sign.Id].Name.For(@case.Workshop.Reader)}, {When(rule)}"))
+        return symptoms.Where(rule => reports[rule.Sign.Id].Any() && reports[rule.Sign.Id].All(report => report.Present))
+            .SelectMany(rule => rule.Occasions.Where(occasion => !reports[rule.Sign.Id].Any(report => report.Occasions.Contains(occasion))), (rule, occasion) => (rule.Sign.Id, occasion))
+            .Distinct().Take(MostOfAKind).Select(one => Reported(ChangeKind.Occasion, one.Id, [one.occasion], $"{catalogue.Symptoms[one.Id].Name.For(@case.Workshop.Reader)} {catalogue.Occasions[one.occasion].Name}"))
             .Concat(symptoms.Where(rule => !reports[rule.Sign.Id].Any()).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)
-                .Select(rule => Reported(ChangeKind.Symptom, rule, Question(rule))))
+                .Select(rule => Reported(ChangeKind.Symptom, rule.Sign.Id, rule.Occasions, Question(rule))))
             .Concat(open.Where(rule => rule.Sign.Kind == SignKind.Code && !@case.Codes.Contains(rule.Sign.Id)).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)
                 .Select(rule => Stored(catalogue.Codes[rule.Sign.Id], @case.Workshop.Reader)));
     }
 
-    private static Change Reported(ChangeKind kind, ShowsRule rule, string text)
+    private static Change Reported(ChangeKind kind, string symptom, IReadOnlyList<string> occasions, string text)
     {
-        var report = new SymptomReport { Symptom = rule.Sign.Id, Occasions = rule.Occasions };
-        var json = new JsonObject { ["symptom"] = rule.Sign.Id, ["occasions"] = new JsonArray([.. rule.Occasions.Select(id => (JsonNode)JsonValue.Create(id))]) };
-        return new Change(kind, rule.Sign.Id, text, "/symptoms/-", json, request => request with { Symptoms = [.. request.Symptoms, report] });
+        var report = new SymptomReport { Symptom = symptom, Occasions = occasions };
+        var json = new JsonObject { ["symptom"] = symptom, ["occasions"] = new JsonArray([.. occasions.Select(id => (JsonNode)JsonValue.Create(id))]) };
+        return new Change(kind, symptom, text, "/symptoms/-", json, request => request with { Symptoms = [.. request.Symptoms, report] });
     }
 
     private static Change Stored(TroubleCode code, Audience audience) => new(

@@ -1,6 +1,8 @@
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Advice.Evidence;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace AdviceService.Tests.Http;
 
@@ -21,11 +23,11 @@ public class WhyNotTests(RunningService service)
 
     /// <summary>What the answer promises is what the service does once the change is made in the request to the letter.</summary>
     [Theory]
-    [InlineData("It squeals when I brake", "wheel-bearing-worn", "symptom", "finding")]
+    [InlineData("It squeals when I brake", "wheel-bearing-worn", "symptom")]
     [InlineData("The engine overheats", "head-gasket-leaking", "symptom")]
     [InlineData("clunk over bumps", "ball-joint-worn", "symptom")]
     [InlineData("The steering wheel shakes", "wheel-bearing-worn", "symptom")]
-    [InlineData("wipers streak", "brake-pads-worn", "symptom", "finding")]
+    [InlineData("wipers streak", "brake-pads-worn", "symptom", "code")]
     public async Task WhyNot_ChangesOfAFault_BringItToThatPlace(string complaint, string fault, params string[] kinds)
     {
         var request = Request(complaint);
@@ -40,6 +42,65 @@ public class WhyNotTests(RunningService service)
             Assert.Equal(fault, suspect.GetProperty("fault").GetString());
             Assert.Equal(change.GetProperty("probability").GetDouble(), suspect.GetProperty("probability").GetDouble());
         }
+    }
+
+    /// <summary>Over many faults that come late or not at all, every change that is named does what is said, and every kind of change is found.</summary>
+    [Fact]
+    public async Task WhyNot_ManyFaults_EveryChangeHoldsAndEveryKindIsFound()
+    {
+        var all = service.Services.GetRequiredService<IRuleBook>().Catalogue.Faults.Keys.Order(StringComparer.Ordinal).ToList();
+        var (kinds, pairs) = (new HashSet<string>(), 0);
+        foreach (var (complaint, i) in new[] { "It squeals when I brake", "The steering wheel shakes", "air conditioning blows warm" }.Select((complaint, i) => (complaint, i)))
+        {
+            var request = Request(complaint);
+            var late = (await service.AdviseAsync(request.ToJsonString())).GetProperty("suspects").EnumerateArray().Skip(3).Take(8).Select(suspect => suspect.GetProperty("fault").GetString()!);
+            foreach (var fault in late.Concat(all.Where((_, at) => at % 30 == i)).Distinct())
+            {
+                foreach (var change in (await AskAsync(With(request, "fault", fault))).GetProperty("faults")[0].GetProperty("changes").EnumerateArray())
+                {
+                    var advice = await service.AdviseAsync(Changed(request, change));
+                    Assert.Equal(fault, advice.GetProperty("suspects")[change.GetProperty("rank").GetInt32() - 1].GetProperty("fault").GetString());
+                    kinds.UnionWith(Kinds([change]));
+                    pairs += change.GetProperty("parts").GetArrayLength() - 1;
+                }
+            }
+        }
+
+        Assert.Equal(["code", "fact", "finding", "occasion", "symptom"], kinds.Order(StringComparer.Ordinal));
+        Assert.NotEqual(0, pairs);
+    }
+
+    /// <summary>The least comes first: to state a fact or an occasion, then to ask the driver, then to read codes, then to do a check.</summary>
+    [Theory]
+    [InlineData("It squeals when I brake", "brake-drum-dusty", "/vehicle/brakes/rear")]
+    [InlineData("The steering wheel shakes", "wheel-fouled", "/symptoms/-")]
+    public async Task WhyNot_ChangesOfAFault_NameTheLeastFirst(string complaint, string fault, string at)
+    {
+        var changes = (await AskAsync(With(Request(complaint), "fault", fault))).GetProperty("faults")[0].GetProperty("changes").EnumerateArray().ToList();
+
+        Assert.Equal(at, changes[0].GetProperty("parts")[0].GetProperty("at").GetString());
+        var order = new[] { "fact", "occasion", "symptom", "code", "finding" };
+        Assert.Equal(order.Where(Kinds(changes).Contains), changes.Select(change => change.GetProperty("parts")[0].GetProperty("kind").GetString()));
+    }
+
+    [Theory]
+    [InlineData("""{"vehicle":{"driveline":"frontWheelDrive"},"complaint":"it clunks","fault":"universal-joint-worn"}""", "fact", "driveline", "failed", "stated: front-wheel drive")]
+    [InlineData("""{"vehicle":{"driveline":"rearWheelDrive"},"complaint":"it clunks","fault":"universal-joint-worn"}""", "fact", "driveline", "held", "stated: rear-wheel drive")]
+    [InlineData("""{"vehicle":{},"complaint":"it clunks","fault":"universal-joint-worn"}""", "fact", "driveline", "unknown", "not stated")]
+    [InlineData("""{"vehicle":{},"complaint":"wipers streak","fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "unknown", "not spoken of")]
+    [InlineData("""{"vehicle":{},"complaint":"clicking when turning","fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "held", "reported")]
+    [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns","present":false}],"fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "failed", "expressly not")]
+    [InlineData("""{"vehicle":{},"complaint":"clicking when turning","fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "held", "stated: in a turn")]
+    [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns"}],"fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "unknown", "not stated")]
+    [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns","occasions":["idling"]}],"fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "failed", "stated: at idle")]
+    [InlineData("""{"vehicle":{},"complaint":"it jerks","fault":"converter-clutch-worn"}""", "code", "P0740", "unknown", "not spoken of")]
+    [InlineData("""{"vehicle":{},"troubleCodes":["P0740"],"fault":"converter-clutch-worn"}""", "code", "P0740", "held", "reported")]
+    public async Task WhyNot_Conditions_SayOfEachPartHowItStands(string request, string kind, string id, string status, string says)
+    {
+        var parts = (await AskAsync(request)).GetProperty("faults")[0].GetProperty("conditions").EnumerateArray().SelectMany(condition => condition.GetProperty("parts").EnumerateArray())
+            .Where(part => part.GetProperty("kind").GetString() == kind && part.GetProperty("id").GetString() == id).ToList();
+
+        Assert.Contains(parts, part => part.GetProperty("status").GetString() == status && part.GetProperty("text").GetString()!.Contains(says, StringComparison.Ordinal));
     }
 
     [Theory]

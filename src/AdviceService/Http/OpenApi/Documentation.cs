@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using AdviceService.Json;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;
@@ -27,6 +28,7 @@ internal static class Documentation
             });
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service" });
             options.SupportNonNullableReferenceTypes();
+            options.MapType<JsonNode>(() => new OpenApiSchema());
             options.DocumentFilter<RequestSchemas>();
             options.DocumentFilter<ArithmeticSchemas>();
             options.SchemaFilter<AnswerSchemas>();
