@@ -90,7 +90,7 @@ public class WhyNotTests(RunningService service)
     [InlineData("""{"vehicle":{},"complaint":"wipers streak","fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "unknown", "not spoken of")]
     [InlineData("""{"vehicle":{},"complaint":"clicking when turning","fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "held", "reported")]
     [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns","present":false}],"fault":"outer-cv-joint-worn"}""", "symptom", "clicking-turns", "failed", "expressly not")]
-    [InlineData("""{"vehicle":{},"complaint":"clicking when turning","fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "held", "stated: in a turn")]
+    [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns","occasions":["turning"]}],"fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "held", "stated: in a turn")]
     [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns"}],"fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "unknown", "not stated")]
     [InlineData("""{"vehicle":{},"symptoms":[{"symptom":"clicking-turns","occasions":["idling"]}],"fault":"outer-cv-joint-worn"}""", "occasion", "clicking-turns", "failed", "stated: at idle")]
     [InlineData("""{"vehicle":{},"complaint":"it jerks","fault":"converter-clutch-worn"}""", "code", "P0740", "unknown", "not spoken of")]
