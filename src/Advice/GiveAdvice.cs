@@ -41,12 +41,12 @@ public sealed class GiveAdvice
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
-        _writer = new(catalogue, rules.Revision);
+        _writer = new(rules);
         _intakeWriter = new(catalogue, rules.Revision);
-        _triage = new(rules.Revision);
+        _triage = new(rules);
         _whyNot = new(catalogue, Assess);
         _whyNotCheck = new(catalogue, Assess, _whyNot);
-        _whyNotWriter = new(catalogue, rules.Revision);
+        _whyNotWriter = new(rules);
     }
 
     /// <summary>The day that counts where a request names none.</summary>
@@ -57,8 +57,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        var due = _due.Of(reading.Case).Where(item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon && !item.MayBeDone);
-        return _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+        return _writer.Write(reading, advised, _questions.Choose(advised), [.. _due.Of(reading.Case)], Naming.Advice);
     }
 
     /// <summary>The whole inspection of the vehicle, in order of work, with all service items that are not for later.</summary>
@@ -66,8 +65,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
         var advised = _inspection.Of(reading.Case);
-        var due = _due.Of(reading.Case).Where(item => item.Status != DueStatus.Later);
-        var document = _writer.Write(reading, advised, _questions.Choose(advised), [.. due]);
+        var document = _writer.Write(reading, advised, _questions.Choose(advised), [.. _due.Of(reading.Case)], Naming.Inspection);
         return document with { Summary = InspectionSummary.Write(document) };
     }
 

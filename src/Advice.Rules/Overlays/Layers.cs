@@ -46,6 +46,10 @@ internal sealed class Layers(IReadOnlyList<MappingNode> shipped, IReadOnlyDictio
             entries[(kinds[kind].Noun, id)] = new OverlayEntry(manifest.Name, kinds[kind].Noun, id);
     }
 
+    /// <summary>What an overlay switches off.</summary>
+    public IReadOnlyList<OverlayEntry> SwitchedOff(OverlayManifest manifest) =>
+        [.. manifest.Off.Select(mark => new OverlayEntry(manifest.Name, Noun(mark), mark.Id, mark.Because))];
+
     /// <summary>Refuses to switch off what others still name, once all overlays are laid.</summary>
     public void CheckDependants(IEnumerable<OverlayMark> off)
     {

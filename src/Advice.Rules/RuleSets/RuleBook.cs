@@ -29,5 +29,8 @@ public sealed class RuleBook : IRuleBook
     public IReadOnlyList<RuleFileError> Warnings { get; }
 
     /// <inheritdoc/>
+    public IReadOnlyList<SwitchedOff> SwitchedOff { get; init; } = [];
+
+    /// <inheritdoc/>
     public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Advice.Evidence;
 using Advice.Knowledge;
 using Advice.Rules.Checking;
 using Advice.Rules.Files;
@@ -71,8 +72,13 @@ public static class RuleSetLoader
         var read = overlays.Select(overlay => OverlayFolder.Read(overlay, tables.ByKind, problems)).OfType<OverlayFolder>().ToList();
         foreach (var twin in read.GroupBy(overlay => overlay.Manifest.Name).SelectMany(group => group.Skip(1)))
             problems.Add(ErrorCode.IdTaken, twin.Manifest.Place, $"another overlay is named '{twin.Manifest.Name}' already");
+        var below = new List<(OverlayManifest Manifest, IReadOnlyList<MappingNode> Files)>();
         foreach (var overlay in read)
+        {
+            below.Add((overlay.Manifest, layers.Files));
             layers.Add(overlay);
+        }
+
         layers.CheckDependants(read.SelectMany(overlay => overlay.Manifest.Off));
         if (!problems.None)
             throw new RuleSetException(problems.InOrder);
@@ -83,7 +89,23 @@ public static class RuleSetLoader
         };
         return new RuleBook(
             catalogue, Revision.Of(files, [.. catalogue.Overlays.Select(overlay => overlay.Revision)]),
-            ProtectionLost.Of(shipped, tables, [.. read.Select(overlay => overlay.Manifest)]));
+            ProtectionLost.Of(shipped, tables, [.. read.Select(overlay => overlay.Manifest)]))
+        {
+            SwitchedOff =
+            [
+                .. below.Where(one => one.Manifest.Off.Count > 0)
+                    .Select(one => new SwitchedOff(layers.SwitchedOff(one.Manifest), new RuleBook(Below(one.Files, nodes, shipped), Revision.Of(files), []))),
+            ],
+        };
+    }
+
+    /// <summary>What lies below an overlay. Overlays are checked together, so that those below may not stand by themselves; then it is the shipped set.</summary>
+    private static Catalogue Below(IReadOnlyList<MappingNode> files, IReadOnlyList<MappingNode> nodes, Catalogue shipped)
+    {
+        if (ReferenceEquals(files, nodes))
+            return shipped;
+        var problems = new Problems();
+        return RuleSetBinder.Bind(files, new Tables(), problems) is { } bound && problems.None ? bound : shipped;
     }
 
     private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems)

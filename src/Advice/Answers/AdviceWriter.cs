@@ -1,6 +1,7 @@
 using System.Reflection;
 using Advice.Documents;
 using Advice.Due;
+using Advice.Evidence;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
@@ -9,7 +10,7 @@ using Advice.Suspects;
 namespace Advice.Answers;
 
 /// <summary>Puts what was concluded into one document, in the reader's words.</summary>
-public sealed class AdviceWriter(Catalogue catalogue, string revision)
+public sealed class AdviceWriter
 {
     private const string Notice =
         "This advice rests on general knowledge of vehicles. The vehicle maker's manual, local codes and the judgement of licensed people who see the vehicle come before it.";
@@ -18,22 +19,39 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     public static string Program { get; } =
         typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
-    private readonly UnderstoodWriter _understood = new(catalogue);
-    private readonly StepWriter _steps = new(catalogue);
-    private readonly CautionWriter _cautions = new(catalogue);
-    private readonly AssumptionWriter _assumptions = new(catalogue);
-    private readonly JudgementWriter _judgements = new(catalogue);
-    private readonly SystemRanking _systems = new(catalogue);
-    private readonly OverlayWriter _overlays = new(catalogue);
+    private readonly Catalogue _catalogue;
+    private readonly RuleSetStamp _ruleSet;
+    private readonly UnderstoodWriter _understood;
+    private readonly StepWriter _steps;
+    private readonly CautionWriter _cautions;
+    private readonly AssumptionWriter _assumptions;
+    private readonly JudgementWriter _judgements;
+    private readonly SystemRanking _systems;
+    private readonly OverlayWriter _overlays;
+
+    /// <summary>Writes what a rule set says.</summary>
+    public AdviceWriter(IRuleBook rules)
+    {
+        _catalogue = rules.Catalogue;
+        _ruleSet = new(rules.Revision, _catalogue.Rules.Count, _catalogue.Overlays);
+        _understood = new(_catalogue);
+        _steps = new(_catalogue);
+        _cautions = new(_catalogue);
+        _assumptions = new(_catalogue);
+        _judgements = new(_catalogue);
+        _systems = new(_catalogue);
+        _overlays = new(rules);
+    }
 
     /// <summary>The document.</summary>
     /// <param name="reading">How the request was read.</param>
     /// <param name="advised">What was concluded.</param>
     /// <param name="questions">What to ask next, most useful first.</param>
-    /// <param name="due">The service items to name.</param>
-    public AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> due)
+    /// <param name="items">How all service items stand.</param>
+    /// <param name="naming">Which of them to name.</param>
+    internal AdviceDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions, IReadOnlyList<DueItem> items, Naming naming)
     {
+        var due = items.Where(naming.Names).ToList();
         var audience = advised.Case.Workshop.Reader;
         var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
         var driving = DrivingWriter.Write(advised, [.. judgements, .. axles]);
@@ -55,7 +73,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
             ],
             Suspects = SuspectWriter.Write(advised),
             Cautions = cautions,
-            OrderOfWork = WorkWriter.OrderOfWork(advised, catalogue),
+            OrderOfWork = WorkWriter.OrderOfWork(advised, _catalogue),
             Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
             Judgements = judgements,
             AcrossAxles = axles,
@@ -66,7 +84,7 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
                 .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
                     .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
             ],
-            FromOverlays = _overlays.Write(advised, cautions, due),
+            FromOverlays = _overlays.Write(naming, advised, reading.UnknownCodes, cautions.Select(caution => caution.Id), due),
             Notice = Notice,
         };
     }
@@ -76,12 +94,13 @@ public sealed class AdviceWriter(Catalogue catalogue, string revision)
     {
         var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
         var withoutSteps = advised with { Steps = [] };
+        var cautions = _cautions.Write(withoutSteps, [.. judgements, .. axles]);
         return new JudgementsAnswer(
-            advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles,
-            _cautions.Write(withoutSteps, [.. judgements, .. axles]), _assumptions.Write(withoutSteps), Notice);
+            advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),
+            _overlays.Write(Naming.Judgements, advised, reading.UnknownCodes, cautions.Select(caution => caution.Id), []), Notice);
     }
 
     /// <summary>How the service items of a vehicle stand.</summary>
     public DueAnswer WriteDue(Case @case, IReadOnlyList<DueItem> due) =>
-        new(@case.AsOf, Program, _ruleSet, [.. due.Select(item => DueWriter.Write(item, @case.Workshop.Reader))], Notice);
+        new(@case.AsOf, Program, _ruleSet, [.. due.Select(item => DueWriter.Write(item, @case.Workshop.Reader))], _overlays.Write(@case, due), Notice);
 }

@@ -1,48 +1,37 @@
-using Advice.Documents;
 using Advice.Due;
-using Advice.Judging;
+using Advice.Evidence;
 using Advice.Knowledge;
 
 namespace Advice.Answers;
 
-/// <summary>Names the entries of overlays that had a part in an answer.</summary>
-internal sealed class OverlayWriter(Catalogue catalogue)
+/// <summary>Names the entries of overlays that had a part in an answer, and those switched off that would have had one.</summary>
+internal sealed class OverlayWriter(IRuleBook rules)
 {
-    private readonly LimitChoice _limits = new(catalogue);
+    private readonly UsedEntries _used = new(rules.Catalogue);
+    private readonly IReadOnlyList<RulesBelow> _below = [.. rules.SwitchedOff.Select(off => new RulesBelow(off))];
 
     /// <summary>Those entries, by kind and id.</summary>
-    public IReadOnlyList<OverlayEntry> Write(Advised advised, IReadOnlyList<CautionDocument> cautions, IReadOnlyList<DueItem> due)
+    /// <param name="naming">What an answer of this kind names.</param>
+    /// <param name="advised">What was concluded.</param>
+    /// <param name="unknownCodes">Trouble codes that the set does not know.</param>
+    /// <param name="cautions">Ids of the cautions that the answer gives.</param>
+    /// <param name="due">The service items that it names.</param>
+    public IReadOnlyList<OverlayEntry> Write(
+        Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, IEnumerable<string> cautions, IEnumerable<DueItem> due)
     {
-        if (catalogue.OverlayEntries.Count == 0)
+        if (rules.Catalogue.Overlays.Count == 0)
             return [];
-        var steps = advised.Steps.Select(step => step.Check).ToList();
-        var used = Rules(advised).Select(id => ("rule", id))
-            .Concat(advised.Suspicion.Raised.Select(suspect => ("fault", suspect.Instance.Fault.Id)))
-            .Concat(advised.Case.Reports.Select(report => ("symptom", report.Symptom)))
-            .Concat(steps.Select(check => ("check", check.Id)))
-            .Concat(steps.SelectMany(check => check.Needs, (_, need) => ("set-up", need.Id)))
-            .Concat(Limits(steps, advised.Case).Select(limit => ("limit", limit.Id)))
-            .Concat(cautions.Select(caution => ("caution", caution.Id)))
-            .Concat(due.Select(item => ("service item", item.Item.Id)));
-        return
-        [
-            .. used.Distinct().Select(entry => catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>()
-                .OrderBy(entry => entry.Kind, StringComparer.Ordinal).ThenBy(entry => entry.Id, StringComparer.Ordinal),
-        ];
+        var used = _used.Of(naming.Steps ? advised : advised with { Steps = [] }, cautions, due).Distinct()
+            .Select(entry => rules.Catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>();
+        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming))));
     }
 
-    private IEnumerable<string> Rules(Advised advised) =>
-        advised.Evidence.Links.Select(link => link.Rule)
-            .Concat(advised.Evidence.Factors.Select(factor => factor.Rule.Id))
-            .Concat(advised.Evidence.Implied.Select(implied => implied.Rule.Id))
-            .Concat(advised.Evidence.Normals.Select(normal => normal.Rule.Id))
-            .Concat(advised.Driving.Select(rule => rule.Id))
-            .Concat(advised.Cautions.Select(rule => rule.Id))
-            .Concat(advised.Suspicion.Raised.SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]).Select(rule => rule.Id))
-            .Concat(advised.Steps.SelectMany(step => catalogue.FitsByCheck[step.Check.Id]).Select(rule => rule.Id));
+    /// <summary>The service items of overlays among all that a vehicle has, and those switched off that it would have.</summary>
+    public IReadOnlyList<OverlayEntry> Write(Case @case, IEnumerable<DueItem> due) => rules.Catalogue.Overlays.Count == 0 ? [] : InOrder(
+        due.Select(item => rules.Catalogue.OverlayEntries.GetValueOrDefault(("service item", item.Item.Id))).OfType<OverlayEntry>()
+            .Concat(rules.SwitchedOff.SelectMany(off => off.Entries.Where(entry => entry.Kind == "service item"
+                && new DueReckoning(off.Below.Catalogue).Of(@case).Any(item => item.Item.Id == entry.Id)))));
 
-    /// <summary>The limits that steps state and findings were held against.</summary>
-    private IEnumerable<Limit> Limits(IEnumerable<Check> steps, Case @case) =>
-        steps.Concat(@case.Outcomes.Select(outcome => catalogue.Checks[outcome.Check]))
-            .SelectMany(check => _limits.For(check, position: null, @case));
+    private static IReadOnlyList<OverlayEntry> InOrder(IEnumerable<OverlayEntry> entries) =>
+        [.. entries.OrderBy(entry => entry.Kind, StringComparer.Ordinal).ThenBy(entry => entry.Id, StringComparer.Ordinal).ThenBy(entry => entry.Overlay, StringComparer.Ordinal)];
 }

@@ -1,13 +1,16 @@
 using Advice.Documents;
+using Advice.Evidence;
 using Advice.Intake;
 
 namespace Advice.Answers;
 
 /// <summary>The few figures by which a fleet is sorted.</summary>
-internal sealed class TriageWriter(string revision)
+internal sealed class TriageWriter(IRuleBook rules)
 {
     private const int Most = 3;
     private const int Decimals = 4;
+
+    private readonly OverlayWriter _overlays = new(rules);
 
     public TriageDocument Write(CaseReading reading, Advised advised)
     {
@@ -17,6 +20,7 @@ internal sealed class TriageWriter(string revision)
             driving, Math.Round(advised.Suspicion.Raised.Sum(suspect => suspect.Weight), Decimals),
             [.. advised.Steps.Take(Most).Select(step => step.Check.Id)],
             [.. advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault.Id).Distinct().Take(Most)],
-            appointment.Minutes, appointment.Lift, appointment.WithinDays, revision);
+            appointment.Minutes, appointment.Lift, appointment.WithinDays, rules.Revision,
+            [.. _overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []).Select(entry => entry.Overlay).Distinct()]);
     }
 }

@@ -1,15 +1,17 @@
 using Advice.Counterfactuals;
 using Advice.Documents;
+using Advice.Evidence;
 using Advice.Intake;
 using Advice.Knowledge;
 
 namespace Advice.Answers;
 
 /// <summary>Puts a contrast into words.</summary>
-public sealed class WhyNotWriter(Catalogue catalogue, string revision)
+public sealed class WhyNotWriter(IRuleBook rules)
 {
-    private readonly UnderstoodWriter _understood = new(catalogue);
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
+    private readonly UnderstoodWriter _understood = new(rules.Catalogue);
+    private readonly OverlayWriter _overlays = new(rules);
+    private readonly RuleSetStamp _ruleSet = new(rules.Revision, rules.Catalogue.Rules.Count, rules.Catalogue.Overlays);
 
     /// <summary>The document on a fault.</summary>
     public WhyNotDocument Write(CaseReading reading, Advised advised, FaultInCase fault) =>
@@ -38,13 +40,14 @@ public sealed class WhyNotWriter(Catalogue catalogue, string revision)
             Changes = [.. (check?.Changes ?? []).Select(Write)],
             Conditions = [.. conditions.Select(Write)],
             Faults = [.. faults.Select(fault => Write(fault, advised.Case.Workshop.Reader))],
+            FromOverlays = _overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []),
         };
 
     private string Summary(FaultInCase fault, Audience audience)
     {
         var name = fault.Fault.Name.For(audience);
         // A factor that does not apply explains nothing.
-        var missing = fault.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed && catalogue.Rules.GetValueOrDefault(condition.Rule) is not ProneRule);
+        var missing = fault.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed && rules.Catalogue.Rules.GetValueOrDefault(condition.Rule) is not ProneRule);
         var standing = fault.Rank is { } rank
             ? FormattableString.Invariant($"{Capital(name)}: suspect number {rank}, {Math.Round(fault.Probability!.Value * 100, 1)} %.")
             : $"{Capital(name)}: not raised by this case. {missing?.Text ?? "Nothing that it shows is reported."}";

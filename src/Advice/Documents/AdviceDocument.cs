@@ -59,7 +59,7 @@ public sealed record AdviceDocument
     /// <summary>What was reported but is no fault.</summary>
     public required IReadOnlyList<NormalDocument> Normal { get; init; }
 
-    /// <summary>Entries of overlays that had a part in this answer, by kind and id.</summary>
+    /// <summary>Entries of overlays that had a part in this answer, and those switched off that would have had one, by kind and id.</summary>
     public required IReadOnlyList<OverlayEntry> FromOverlays { get; init; }
 
     /// <summary>What this advice defers to.</summary>

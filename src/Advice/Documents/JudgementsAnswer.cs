@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>What the findings mean.</summary>
@@ -9,7 +11,8 @@ namespace Advice.Documents;
 /// <param name="AcrossAxles">What the difference of left and right means, for each check and axle that was measured on both sides.</param>
 /// <param name="Cautions">Every caution that a judgement names, and those of the case itself.</param>
 /// <param name="Assumptions">What was assumed for want of a fact.</param>
+/// <param name="FromOverlays">Entries of overlays that had a part in this answer, and those switched off that would have had one.</param>
 /// <param name="Notice">What the answer defers to.</param>
 public sealed record JudgementsAnswer(
     DateOnly AsOf, string Program, RuleSetStamp RuleSet, DrivingDocument Driving, IReadOnlyList<JudgementDocument> Judgements,
-    IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<CautionDocument> Cautions, IReadOnlyList<string> Assumptions, string Notice);
+    IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<CautionDocument> Cautions, IReadOnlyList<string> Assumptions, IReadOnlyList<OverlayEntry> FromOverlays, string Notice);

@@ -12,6 +12,7 @@ namespace Advice.Documents;
 /// <param name="Lift">Whether a lift is needed.</param>
 /// <param name="WithinDays">By when, days; null = at the next service.</param>
 /// <param name="Revision">Revision of the rule set.</param>
+/// <param name="Overlays">Names of the overlays that had a part in this, be it by an entry that they switch off.</param>
 public sealed record TriageDocument(
     DrivingAdvice Driving, double ExpectedHarm, IReadOnlyList<string> Checks, IReadOnlyList<string> Faults, int Minutes, bool Lift, int? WithinDays,
-    string Revision);
+    string Revision, IReadOnlyList<string> Overlays);

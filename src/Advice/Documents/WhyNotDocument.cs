@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>Why something did not come up.</summary>
@@ -30,4 +32,7 @@ public sealed record WhyNotDocument
 
     /// <summary>The fault, or the faults that the check finds surest.</summary>
     public required IReadOnlyList<WhyNotFault> Faults { get; init; }
+
+    /// <summary>Entries of overlays that had a part in the advice on this case, and those switched off that would have had one.</summary>
+    public required IReadOnlyList<OverlayEntry> FromOverlays { get; init; }
 }

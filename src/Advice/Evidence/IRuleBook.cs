@@ -11,6 +11,9 @@ public interface IRuleBook
     /// <summary>Hash of its content, as "sha256:…".</summary>
     string Revision { get; }
 
+    /// <summary>What overlays switch off, overlay by overlay.</summary>
+    IReadOnlyList<SwitchedOff> SwitchedOff => [];
+
     /// <summary>Opens a session for one case. Not safe to share between threads.</summary>
     IRuleSession Open(Case @case);
 }

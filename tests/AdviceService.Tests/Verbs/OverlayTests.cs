@@ -11,6 +11,11 @@ public class OverlayTests
          "services":[{"item":"engine-oil","on":"2025-11-01","odometer":{"value":69500,"unit":"km"}}]}
         """;
 
+    private const string OilLeak = """
+        {"asOf":"2026-03-01","vehicle":{"odometer":{"value":80000,"unit":"km"}},"symptoms":[{"symptom":"oil-leak"}],
+         "services":[{"item":"engine-oil","on":"2025-03-01","odometer":{"value":70000,"unit":"km"}}]}
+        """;
+
     private static readonly string Rules = Path.Combine(Repository.Root, "rules");
     private static readonly string Fleet = Path.Combine(Repository.Root, "examples", "overlay-fleet");
 
@@ -25,6 +30,16 @@ public class OverlayTests
             advice.GetProperty("fromOverlays").EnumerateArray().Select(entry => $"{entry.GetProperty("kind")} {entry.GetProperty("id")}"));
         Assert.Equal("minor", advice.GetProperty("judgements")[0].GetProperty("deficiency").GetString());
         Assert.Contains(advice.GetProperty("due").EnumerateArray(), due => due.GetProperty("item").GetString() == "engine-oil");
+    }
+
+    [Fact]
+    public async Task Advise_RuleSwitchedOffThatWouldHaveCounted_IsNamedWithTheReason()
+    {
+        var (ended, output, error) = await Run.ToEndAsync(OilLeak, "advise", "-", "--json", "--rules", Rules, "--overlay", Fleet);
+
+        Assert.True(ended == 0, error);
+        var off = Assert.Single(JsonDocument.Parse(output).RootElement.GetProperty("fromOverlays").EnumerateArray(), entry => entry.GetProperty("switchedOff").ValueKind == JsonValueKind.String);
+        Assert.Equal("rule oil-filter-settled: Our workshop fits the filters and retightens each one after a week.", $"{off.GetProperty("kind")} {off.GetProperty("id")}: {off.GetProperty("switchedOff")}");
     }
 
     [Fact]

@@ -28,6 +28,9 @@ internal sealed class ReplyRow
 
     public string? Revision { get; set; }
 
+    /// <summary>Names, joined by spaces.</summary>
+    public string? Overlays { get; set; }
+
     /// <summary>Each error as pointer and detail, joined by semicolons.</summary>
     public string? Problem { get; set; }
 
@@ -54,6 +57,7 @@ internal sealed class ReplyRow
         Lift = triage.GetProperty("lift").GetBoolean();
         WithinDays = triage.GetProperty("withinDays") is { ValueKind: JsonValueKind.Number } days ? days.GetInt32() : null;
         Revision = triage.GetProperty("revision").GetString();
+        Overlays = Joined(triage.GetProperty("overlays"));
     }
 
     private static string Joined(JsonElement ids) => string.Join(' ', ids.EnumerateArray().Select(id => id.GetString()));

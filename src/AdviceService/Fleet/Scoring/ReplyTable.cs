@@ -16,7 +16,7 @@ internal static class ReplyTable
     [
         ("id", row => row.Id), ("line", row => row.Line), ("driving", row => row.Driving), ("expectedHarm", row => row.ExpectedHarm),
         ("checks", row => row.Checks), ("faults", row => row.Faults), ("minutes", row => row.Minutes), ("lift", row => row.Lift),
-        ("withinDays", row => row.WithinDays), ("revision", row => row.Revision), ("problem", row => row.Problem),
+        ("withinDays", row => row.WithinDays), ("revision", row => row.Revision), ("overlays", row => row.Overlays), ("problem", row => row.Problem),
     ];
 
     /// <summary>Writes the replies of triage as a table, a part of them in memory at a time.</summary>

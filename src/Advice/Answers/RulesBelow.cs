@@ -1,0 +1,38 @@
+using Advice.Due;
+using Advice.Evidence;
+using Advice.Inspections;
+using Advice.Knowledge;
+
+namespace Advice.Answers;
+
+/// <summary>Finds which of the entries that an overlay switches off would have had a part in an answer, by advising with the rules below it.</summary>
+internal sealed class RulesBelow(SwitchedOff off)
+{
+    private readonly Catalogue _catalogue = off.Below.Catalogue;
+    private readonly Assessment _assessment = new(off.Below);
+    private readonly InspectionAssessment _inspection = new(off.Below);
+    private readonly UsedEntries _used = new(off.Below.Catalogue);
+    private readonly DueReckoning _due = new(off.Below.Catalogue);
+
+    /// <summary>Those entries.</summary>
+    /// <param name="case">The case.</param>
+    /// <param name="unknownCodes">Trouble codes that the set above does not know.</param>
+    /// <param name="naming">What an answer of this kind names.</param>
+    public IEnumerable<OverlayEntry> Of(Case @case, IReadOnlyList<string> unknownCodes, Naming naming)
+    {
+        var known = Known(@case, unknownCodes);
+        var advised = naming == Naming.Inspection ? _inspection.Of(known) : naming.Steps ? _assessment.Of(known) : _assessment.Of(known) with { Steps = [] };
+        var cautions = advised.Steps.SelectMany(step => step.Check.Cautions).Concat(advised.Cautions.Select(rule => rule.Caution));
+        var used = _used.Of(advised, cautions, _due.Of(known).Where(item => naming.Names(item))).ToHashSet();
+        return off.Entries.Where(entry => used.Contains((entry.Kind, entry.Id)));
+    }
+
+    /// <summary>The case as far as the rules below know of it: an overlay may add symptoms, codes and checks.</summary>
+    private Case Known(Case @case, IReadOnlyList<string> unknownCodes) => @case with
+    {
+        Reports = [.. @case.Reports.Where(report => _catalogue.Symptoms.ContainsKey(report.Symptom))],
+        Codes = [.. @case.Codes.Concat(unknownCodes).Where(_catalogue.Codes.ContainsKey).Order(StringComparer.Ordinal)],
+        Outcomes = [.. @case.Outcomes.Where(outcome => _catalogue.Checks.ContainsKey(outcome.Check))],
+        Done = @case.Done.Where(_catalogue.Checks.ContainsKey).ToHashSet(),
+    };
+}
