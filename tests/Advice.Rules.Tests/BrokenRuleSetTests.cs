@@ -44,6 +44,23 @@ public class BrokenRuleSetTests
             ["topic.yaml(1,1): error file-not-read: the file is larger than 1024 KiB; split it by topic"],
             ErrorsOf(("words.yaml", Words), ("topic.yaml", Enumerable.Repeat((byte)'#', (1 << 20) + 1).ToArray())));
 
+    [Fact]
+    public void Load_NoFolder_SaysSo() => Assert.Equal(
+        "nowhere-at-all(1,1): error file-not-read: there is no such folder of rules",
+        Assert.Single(Assert.Throws<RuleSetException>(() => RuleSetLoader.Load("nowhere-at-all")).Errors).ToString());
+
+    /// <summary>A link to nothing is a file that cannot be read, whoever asks.</summary>
+    [Fact]
+    public void Load_FileThatCannotBeRead_SaysSo()
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        File.CreateSymbolicLink(Path.Combine(folder.FullName, "topic.yaml"), Path.Combine(folder.FullName, "gone"));
+        var errors = Assert.Throws<RuleSetException>(() => RuleSetLoader.Load(folder.FullName)).Errors;
+        folder.Delete(recursive: true);
+
+        Assert.StartsWith("topic.yaml(1,1): error file-not-read: the file cannot be read: ", errors[0].ToString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("topic.yml")]
     [InlineData("topic.YAML")]

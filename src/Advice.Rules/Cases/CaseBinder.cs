@@ -7,7 +7,11 @@ using Advice.Rules.Files;
 namespace Advice.Rules.Cases;
 
 /// <summary>Binds the entries of case files.</summary>
-internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Problems problems)
+/// <param name="catalogue">The rule set that the cases are about.</param>
+/// <param name="readGiven">Reads their requests.</param>
+/// <param name="problems">Where to note errors.</param>
+/// <param name="doubts">Where to note what to look at again.</param>
+internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Problems problems, Problems doubts)
 {
     private const int MostSteps = 50;
 
@@ -20,6 +24,7 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
     private readonly KnownIds _either = new("check or fault", catalogue.Checks.Keys.Concat(catalogue.Faults.Keys));
     private readonly KnownIds _cautions = new("caution", catalogue.Cautions.Keys);
     private readonly KnownIds _normals = new("'normal' rule", catalogue.Rules.Values.OfType<NormalRule>().Select(rule => rule.Id));
+    private readonly Dictionary<string, string> _asked = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Place> _ids = new(StringComparer.Ordinal);
 
     /// <summary>The cases of a file that are right.</summary>
@@ -35,13 +40,13 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         if (!ExpectationMembers.Any(reader.Has))
             reader.Refuse(ErrorCode.EmptyCase, "id", $"the case '{id}' asserts nothing; add one of {string.Join(", ", ExpectationMembers)}");
         var expectations = Expectations(reader).ToList();
-        var given = Given(reader);
+        var given = Given(reader, id);
         if (given is not null)
             RefuseJudgedWithoutFinding(reader, given);
         return given is not null && problems.Count == before ? new RuleCase(id, reader.Place, given, expectations) : null;
     }
 
-    private AdviceRequest? Given(EntryReader reader)
+    private AdviceRequest? Given(EntryReader reader, string id)
     {
         if (reader.Raw("given") is not { } given)
         {
@@ -49,7 +54,10 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
             return null;
         }
 
-        var read = readGiven(NodeJson.From(given), CaseClock.Today);
+        var json = NodeJson.From(given);
+        if (!_asked.TryAdd(json.GetRawText(), id))
+            doubts.Add(WarningCode.SaysAgain, reader.At("id"), $"the case '{id}' asks what the case '{_asked[json.GetRawText()]}' asks; put what they expect into one");
+        var read = readGiven(json, CaseClock.Today);
         foreach (var (pointer, detail) in read.Errors)
             problems.Add(ErrorCode.BadRequest, NodeJson.PlaceOf(pointer, given), detail);
         return read.Request;

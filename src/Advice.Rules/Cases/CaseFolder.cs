@@ -38,9 +38,10 @@ public static class CaseFolder
 
     private static CaseSet Read(IEnumerable<RuleFile> files, Catalogue catalogue, ReadGiven readGiven, Problems problems)
     {
-        var binder = new CaseBinder(catalogue, readGiven, problems);
+        var doubts = new Problems();
+        var binder = new CaseBinder(catalogue, readGiven, problems, doubts);
         var nodes = ParsedFiles.Of([.. files.Where(file => file.HoldsCases)], problems);
         var cases = nodes.SelectMany(binder.Bind).ToList();
-        return new CaseSet(cases, problems.InOrder);
+        return new CaseSet(cases, problems.InOrder, doubts.InOrder);
     }
 }

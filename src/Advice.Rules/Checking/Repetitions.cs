@@ -15,6 +15,10 @@ internal sealed class Repetitions(Tables tables, Problems problems)
             ErrorCode.CountsTwice,
             rule => rule.Faults.Select(fault => new Statement(Key(rule, fault, $"{rule.Service}"), FormattableString.Invariant($"odds of {rule.Odds}"))),
             "fault, service and vehicles");
+        Each<NormalRule>(
+            ErrorCode.CountsTwice,
+            rule => [new(Key(rule, rule.Symptom, Circumstances(rule.Occasions, rule.Without)), FormattableString.Invariant($"a share of {rule.Share}"))],
+            "symptom, occasions and vehicles");
         Each<DrivingRule>(null, Driving, "trigger, occasions and vehicles");
     }
 

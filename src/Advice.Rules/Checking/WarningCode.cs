@@ -5,10 +5,10 @@ namespace Advice.Rules.Checking;
 /// <summary>The kinds of warning about rule files, each with its page in docs/errors.</summary>
 public static class WarningCode
 {
-    /// <summary>Another rule applies wherever this one does and says as much.</summary>
+    /// <summary>Another rule or limit applies wherever this one does and says as much.</summary>
     public const string SwallowedRule = "swallowed-rule";
 
-    /// <summary>Another entry says the same.</summary>
+    /// <summary>Another rule, limit or case says the same.</summary>
     public const string SaysAgain = "says-again";
 
     /// <summary>A rule excludes what is certain wherever it applies.</summary>

@@ -23,8 +23,7 @@ internal static class CaseFiles
     {
         var reader = new RequestReader(book.Catalogue);
         var cases = CaseFolder.Read(folders.Rules, folders.Overlays, book.Catalogue, Read);
-        foreach (var error in cases.Errors)
-            Console.Error.WriteLine(error);
+        Messages.Print(Console.Error, cases.Errors, folders.Rules);
         return cases;
 
         GivenRequest Read(JsonElement given, DateOnly today)

@@ -23,8 +23,7 @@ internal static class FormatVerb
             {
                 files++;
                 stay += file.Text is null ? 1 : 0;
-                foreach (var error in file.Errors)
-                    Console.Error.WriteLine(error);
+                Messages.Print(Console.Error, file.Errors, folder);
                 if (file.Text is null || file.IsCanonical)
                     continue;
                 other++;

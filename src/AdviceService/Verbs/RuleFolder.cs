@@ -9,8 +9,7 @@ internal static class RuleFolder
     public static RuleBook? Load(RuleFolders folders)
     {
         var book = OrErrors(RuleSetLoader.Load, folders);
-        foreach (var warning in book?.Warnings ?? [])
-            Console.Error.WriteLine(warning);
+        Messages.Print(Console.Error, book?.Warnings ?? [], folders.Rules);
         return book;
     }
 
@@ -35,9 +34,8 @@ internal static class RuleFolder
         }
         catch (RuleSetException broken)
         {
-            foreach (var error in broken.Errors)
-                Console.Error.WriteLine(error);
-            Console.Error.WriteLine($"{broken.Errors.Count} errors in the rule files; docs/errors has a page for each kind. Nothing was started.");
+            Messages.Print(Console.Error, broken.Errors, folders.Rules);
+            Console.Error.WriteLine($"{broken.Errors.Count} errors in the rule files; each kind has a page, docs/errors/KIND.md. Nothing was started.");
             return null;
         }
     }

@@ -24,12 +24,12 @@ internal static class RulesVerb
     {
         if (RuleFolder.Review(folders) is not { } reviewed)
             return 1;
-        foreach (var warning in reviewed.Warnings)
-            Console.WriteLine(warning);
+        Messages.Print(Console.Out, reviewed.Warnings, folders.Rules);
         var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(folders, reviewed.Book));
+        Messages.Print(Console.Out, cases.Warnings, folders.Rules);
         var errors = cases.Errors.Count == 0 ? "no error" : $"{cases.Errors.Count} errors in case files";
         Console.WriteLine(
-            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions, {cases.Cases.Count} cases: {errors}, {reviewed.Warnings.Count} warnings.");
+            $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions, {cases.Cases.Count} cases: {errors}, {reviewed.Warnings.Count + cases.Warnings.Count} warnings.");
         return cases.Errors.Count == 0 ? 0 : 1;
     }
 

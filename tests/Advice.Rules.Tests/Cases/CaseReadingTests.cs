@@ -16,7 +16,7 @@ public class CaseReadingTests
     [InlineData("judged: {brake-pad-thicknes: major}", "(4,14): error unknown-id: unknown check 'brake-pad-thicknes'; did you mean 'brake-pad-thickness'?")]
     [InlineData("judged: {brake-pad-thickness: major}", "(4,14): error asks-nothing: the case gives no finding of 'brake-pad-thickness', so there is nothing to judge")]
     [InlineData("judged: {tyre-tread-depth: bad}", "(4,14): error asks-nothing", "(4,32): error unknown-word: 'bad' is no value of 'judged'; it is one of none, minor, major, dangerous")]
-    [InlineData("judged: {}", "(4,13): error empty-list: 'judged' is empty")]
+    [InlineData("judged: {}", "(4,13): error empty-list: 'judged' is empty; name a check and its class, or leave it out")]
     [InlineData("judged: major", "(4,13): error wrong-shape: 'judged' must be a mapping such as {check: minor}, not 'major'")]
     [InlineData("frist: brake-pad-thickness", "(4,5): error unknown-member: unknown member 'frist' of a case; it may have", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of")]
     [InlineData("# only a comment", "(2,9): error empty-case: the case 'squeal' asserts nothing; add one of first, among, never, cautions, noCautions, suspect, driving, normal, judged")]
@@ -43,8 +43,19 @@ public class CaseReadingTests
     }
 
     [Fact]
-    public void Read_CaseWithoutRequest_SaysSo() => Assert.Contains(
-        "'given' is missing", Assert.Single(OneCase.Read("cases:\n  - id: wrong\n    driving: soon\n").Errors).Message, StringComparison.Ordinal);
+    public void Read_CaseWithoutRequest_SaysSo() => Assert.Equal(
+        "brakes/own.cases.yaml(2,5): error missing-member: 'given' is missing from this case: what does the caller ask?",
+        Assert.Single(OneCase.Read("cases:\n  - id: wrong\n    driving: soon\n").Errors).ToString());
+
+    /// <summary>Such a case is right, and asked; its author is told.</summary>
+    [Fact]
+    public void Read_SameRequestTwice_IsDoubtfulAndKept()
+    {
+        var set = OneCase.Read($"cases:\n  - id: a\n    given: {OneCase.Squeal}\n    driving: soon\n  - id: b\n    given: {OneCase.Squeal}\n    first: brake-pad-thickness\n");
+
+        Assert.Equal("brakes/own.cases.yaml(5,9): warning says-again: the case 'b' asks what the case 'a' asks; put what they expect into one", Assert.Single(set.Warnings).ToString());
+        Assert.Equal(2, set.Cases.Count);
+    }
 
     [Fact]
     public void Read_SameIdTwice_NamesTheFirst()

@@ -17,6 +17,9 @@ public class OverlayTests
     [InlineData("off: [{kind: shows, id: pads-squeal}]", "", "overlay.yaml(3,7): error missing-member: 'because' is missing from this mark under 'off'")]
     [InlineData("off: [{kind: shows, id: pads-squeal, because: ''}]", "", "overlay.yaml(3,47): error wrong-shape: 'because' must be a word or text, not nothing")]
     [InlineData("off: [{kind: symptoms, id: squeal, because: no}]", "", "overlay.yaml(3,28): error still-needed: the symptom 'squeal' cannot be switched off while others name it: shows 'pads-squeal' (words.yaml line 13); switch them off or replace them too")]
+    [InlineData("off: [{kind: shows, id: pads-squeal, because: no}, {kind: shows, id: pads-squeal, because: no}]", "", "overlay.yaml(3,70): error repeated-word: the rule 'pads-squeal' is named twice in this overlay")]
+    [InlineData("off: none", "", "overlay.yaml(3,6): error wrong-shape: 'off' must be a list, not 'none'")]
+    [InlineData("replaces: [pads-squeal]", "", "overlay.yaml(3,12): error wrong-shape: what stands under 'replaces' must be a mapping with 'kind' and 'id', not 'pads-squeal'")]
     [InlineData("", Link, "own.yaml(1,14): error id-taken: the rule 'pads-squeal' is already in words.yaml line 13; ids are unique")]
     [InlineData("", "shows: [{id: new, fault: pads-wron, symptom: squeal, often: rarely, because: So., source: judgement}]", "own.yaml(1,26): error unknown-id: unknown fault 'pads-wron'; did you mean 'pads-worn'?")]
     public void Overlay_Faulty_IsNamedAtItsPlace(string marks, string own, string says) => Assert.Equal([says], Laid.Says(Laid.Name + marks, own));
@@ -42,6 +45,12 @@ public class OverlayTests
         Assert.Equal(warnings, said.Count);
         Assert.All(said, warning => Assert.Contains("warning caution-changed", warning, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("off: [{kind: limits, id: pads, because: We use our own.}]", "", "overlay.yaml(3,26): warning caution-changed: 'pads' under 'limits' protects people and is switched off: We use our own.")]
+    [InlineData("replaces: [{kind: limits, id: pads}]", "limits: [{id: pads, check: pad-look, minimum: 2, unit: mm, deficiency: major, text: at least 2 mm, source: judgement}]", "own.yaml(1,15): warning caution-changed: the limit 'pads' passes what the one in its place did not")]
+    [InlineData("replaces: [{kind: checks, id: pad-look}]", "checks: [{id: pad-look, title: Look., system: brakes, area: wheels, minutes: 5, doneBy: owner, needs: [], method: [Look.], falseAlarm: 0.05, measures: {unit: mm, plausible: [0, 30]}, detects: [{fault: pads-worn, surely: 0.9}], cautions: []}]", "own.yaml(1,15): warning caution-changed: the check 'pad-look' no longer carries 'brake-dust'")]
+    public void Overlay_ThatTakesProtectionAway_SaysWhatToTheLetter(string marks, string own, string says) => Assert.Equal([says], Laid.Says(Laid.Name + marks, own, Minimum));
 
     [Fact]
     public void Overlay_Replaces_TakesThePlaceAndIsNamed()
@@ -75,7 +84,7 @@ public class OverlayTests
 
     [Fact]
     public void Overlays_OfOneName_AreRefused() =>
-        Assert.Contains("another overlay is named 'ours'", Assert.Throws<RuleSetException>(() => Laid.Over("", [(Laid.Name, ""), (Laid.Name, "")], book => book)).Message, StringComparison.Ordinal);
+        Assert.Contains("another overlay is named 'ours' already", Assert.Throws<RuleSetException>(() => Laid.Over("", [(Laid.Name, ""), (Laid.Name, "")], book => book)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Revision_CoversOverlaysAndTheirOrder()

@@ -9,7 +9,7 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
     private static readonly HashSet<string> Particles =
         [.. "the and its with when then that this are has have can does for from into which while because there too may".Split(' ')];
 
-    /// <summary>Checks the reasons of links, driving advice and services.</summary>
+    /// <summary>Checks the reasons of links, driving advice, normal reports and services.</summary>
     public void Check()
     {
         foreach (var rule in tables.Rules.Bound)
@@ -35,6 +35,7 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
         {
             ShowsRule { Sign.Kind: SignKind.Symptom } shows => (shows.Fault, [shows.Sign.Id]),
             DrivingRule driving => (driving.Fault, driving.Symptoms),
+            NormalRule normal => (null, [normal.Symptom]),
             _ => (null, (IReadOnlyList<string>)[]),
         };
         if (tables.Faults.TryGet(fault, out var named))

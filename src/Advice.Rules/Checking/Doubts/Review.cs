@@ -15,6 +15,7 @@ internal static class Review
             doubts => new FaultPaths(tables, doubts).Check(),
             doubts => new Repetitions(tables, doubts).Doubt(),
             doubts => new OwnExceptions(tables, doubts).Check(),
+            doubts => new DoubledLimits(tables, doubts).Check(),
             doubts => new UnusedWords(tables, doubts).Check(),
         ];
         var found = new Problems[reviews.Length];
