@@ -28,7 +28,7 @@ public static class RuleSetLoader
     {
         var tables = new Tables();
         var book = Read(directory, overlays, tables);
-        return new ReviewedRules(book, [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
+        return new ReviewedRules(book, () => [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
     }
 
     /// <summary>Hash of the files of a folder.</summary>

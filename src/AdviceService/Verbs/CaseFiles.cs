@@ -10,19 +10,25 @@ namespace AdviceService.Verbs;
 internal static class CaseFiles
 {
     /// <summary>The cases, each read as the service reads a request; every error is printed.</summary>
-    public static CaseSet Read(RuleFolders folders, RuleBook book) => Read(folders, book, []);
+    public static CaseSet Read(RuleFolders folders, RuleBook book) => Read(Parse(folders), folders, book, []);
+
+    /// <summary>The same of cases that were parsed.</summary>
+    public static CaseSet Read(ParsedCases parsed, RuleFolders folders, RuleBook book) => Read(parsed, folders, book, []);
 
     /// <summary>The requests of the cases as they stand there.</summary>
     public static IReadOnlyList<(string Id, JsonElement Given)> Given(RuleFolders folders, RuleBook book)
     {
         var given = new Dictionary<AdviceRequest, JsonElement>(ReferenceEqualityComparer.Instance);
-        return [.. Read(folders, book, given).Cases.Select(one => (one.Id, given[one.Given]))];
+        return [.. Read(Parse(folders), folders, book, given).Cases.Select(one => (one.Id, given[one.Given]))];
     }
 
-    private static CaseSet Read(RuleFolders folders, RuleBook book, Dictionary<AdviceRequest, JsonElement> requests)
+    /// <summary>The case files, parsed.</summary>
+    public static ParsedCases Parse(RuleFolders folders) => CaseFolder.Parse(folders.Rules, folders.Overlays);
+
+    private static CaseSet Read(ParsedCases parsed, RuleFolders folders, RuleBook book, Dictionary<AdviceRequest, JsonElement> requests)
     {
         var reader = new RequestReader(book.Catalogue);
-        var cases = CaseFolder.Read(folders.Rules, folders.Overlays, book.Catalogue, Read);
+        var cases = parsed.Bind(book.Catalogue, Read);
         Messages.Print(Console.Error, cases.Errors, folders.Rules);
         return cases;
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Advice.Rules.Cases;
+using Advice.Rules.Checking;
 
 namespace AdviceService.Verbs;
 
@@ -20,13 +21,21 @@ internal static class RulesVerb
         };
     }
 
+    /// <summary>Case files are parsed while rules are, and bound while these are reviewed. Where the rules cannot be used, what is wrong with the
+    /// case files by themselves is told all the same.</summary>
     private static int Check(RuleFolders folders)
     {
+        var parsing = Task.Run(() => CaseFiles.Parse(folders));
         if (RuleFolder.Review(folders) is not { } reviewed)
+        {
+            var broken = parsing.GetAwaiter().GetResult().Errors.Where(error => error.Code != ErrorCode.FileNotRead).ToList();
+            Messages.Print(Console.Error, broken, folders.Rules);
+            Console.Error.WriteLine($"{broken.Count} errors in case files so far; what they ask can be checked once the rules are right.");
             return 1;
-        Messages.Print(Console.Out, reviewed.Warnings, folders.Rules);
-        var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(folders, reviewed.Book));
-        Messages.Print(Console.Out, cases.Warnings, folders.Rules);
+        }
+
+        var (catalogue, cases) = (reviewed.Book.Catalogue, CaseFiles.Read(parsing.GetAwaiter().GetResult(), folders, reviewed.Book));
+        Messages.Print(Console.Out, reviewed.Warnings.Concat(cases.Warnings), folders.Rules);
         var errors = cases.Errors.Count == 0 ? "no error" : $"{cases.Errors.Count} errors in case files";
         Console.WriteLine(
             $"{catalogue.Rules.Count} rules, {catalogue.Symptoms.Count} symptoms, {catalogue.Faults.Count} faults, {catalogue.Checks.Count} checks, {catalogue.Cautions.Count} cautions, {cases.Cases.Count} cases: {errors}, {reviewed.Warnings.Count + cases.Warnings.Count} warnings.");
