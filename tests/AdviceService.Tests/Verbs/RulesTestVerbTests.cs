@@ -9,7 +9,7 @@ public sealed class RulesTestVerbTests : IDisposable
     [Fact]
     public async Task RulesTest_RepositoryRules_EveryCasePasses()
     {
-        var (exitCode, output, error) = await Run.ToEndAsync("", "rules", "test", "--rules", Path.Combine(Repository.Root, "rules"));
+        var (exitCode, output, error) = await Here.ToEndAsync("rules", "test", "--rules", Path.Combine(Repository.Root, "rules"));
 
         Assert.True(exitCode == 0, output + error);
         Assert.Matches(@"^[1-9]\d* cases, 0 fail, 0 errors in case files\.\s*$", output);
@@ -42,15 +42,8 @@ public sealed class RulesTestVerbTests : IDisposable
 
     private async Task<(int ExitCode, string Output, string Error)> TestAsync(string cases)
     {
-        var rules = Path.Combine(Repository.Root, "rules");
-        foreach (var file in Directory.EnumerateFiles(rules, "*.yaml", SearchOption.AllDirectories).Where(file => !file.EndsWith(".cases.yaml", StringComparison.Ordinal)))
-        {
-            var copy = Path.Combine(_folder.FullName, Path.GetRelativePath(rules, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-
+        await RulesCopy.FillAsync(_folder.FullName, _ => false);
         await File.WriteAllTextAsync(Path.Combine(_folder.FullName, "own.cases.yaml"), cases);
-        return await Run.ToEndAsync("", "rules", "test", "--rules", _folder.FullName);
+        return await Here.ToEndAsync("rules", "test", "--rules", _folder.FullName);
     }
 }

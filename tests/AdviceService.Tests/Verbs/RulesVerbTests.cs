@@ -2,10 +2,19 @@ namespace AdviceService.Tests.Verbs;
 
 public class RulesVerbTests
 {
-    private static readonly string Rules = Path.Combine(Repository.Root, "rules");
+    private static readonly string Rules = RulesCopy.Shipped;
+
+    /// <summary>As a person starts it; the verbs below run within the process.</summary>
+    [Fact]
+    public async Task Check_Started_SaysWhatTheSetHolds()
+    {
+        var (ended, output, error) = await Run.ToEndAsync("", "rules", "check", "--rules", Rules);
+
+        Assert.True(ended == 0, output + error);
+        Assert.Matches(@"\d+ rules, .* cases: no error, 0 warnings\.\s*$", output);
+    }
 
     [Theory]
-    [InlineData(0, "no error", "check")]
     [InlineData(0, "fault coolant-hose-weak", "explain", "coolant-hose-weak")]
     [InlineData(1, "did you mean 'coolant-hose-weak'?", "explain", "coolant-hose-weka")]
     [InlineData(0, "steps: harm", "why", "green-puddle-and-sweet-smell")]
@@ -16,38 +25,68 @@ public class RulesVerbTests
     [InlineData(0, "digraph", "graph", "steering")]
     [InlineData(0, "</svg>", "graph", "steering", "--format", "svg")]
     [InlineData(1, "did you mean 'steering'?", "graph", "stering")]
-    [InlineData(1, "Below 100 %", "cover", "--at-least", "100")]
     [InlineData(0, "of the conditions seen both ways", "cover", "--at-least", "72")]
+    [InlineData(1, "did you mean 'coolant-hose-weak'?", "explain", "coolant-hose-weka", "--sensitivity")]
+    [InlineData(1, "Name an ID", "explain")]
+    [InlineData(1, "--draws must be at least 1", "explain", "--sensitivity", "--draws", "0")]
     public async Task Rules_Verb_SaysAndEnds(int exitCode, string says, params string[] args)
     {
-        var (ended, output, error) = await Run.ToEndAsync("", ["rules", .. args, "--rules", Rules]);
+        var (ended, output, error) = await Here.ToEndAsync(["rules", .. args, "--rules", Rules]);
 
         Assert.Equal(exitCode, ended);
         Assert.Contains(says, output + error, StringComparison.Ordinal);
     }
 
+    /// <summary>A set of one case that the estimates decide: both headlines of its sensitivity, that of one link, and a coverage below the threshold.</summary>
+    [Fact]
+    public async Task Sensitivity_SmallSet_SaysHowManyFirstStepsStay()
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        File.Copy(Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Words", "words.yaml"), Path.Combine(folder.FullName, "words.yaml"));
+        await File.WriteAllTextAsync(Path.Combine(folder.FullName, "own.yaml"), """
+            faults: [{id: disc-worn, name: disc worn, system: brakes, prior: 0.05, ageing: steady, consequence: nuisance, deficiency: minor, source: judgement}]
+            checks: [{id: disc-look, title: Look at it., system: brakes, area: wheels, minutes: 5, doneBy: owner, needs: [], method: [Look.], falseAlarm: 0.05, observations: [{id: good, normal: true, text: good}, {id: bad, text: bad}], detects: [{fault: disc-worn, surely: 0.9}], cautions: []}]
+            shows: [{id: disc-squeal, fault: disc-worn, symptom: squeal, often: often, because: It rubs less., source: judgement}]
+            """);
+        await File.WriteAllTextAsync(Path.Combine(folder.FullName, "own.cases.yaml"), "cases: [{id: squeals, given: {vehicle: {}, symptoms: [{symptom: squeal}]}, first: pad-look}]\n");
+
+        var (ended, output, error) = await Here.ToEndAsync("rules", "explain", "--sensitivity", "--draws", "20", "--rules", folder.FullName);
+        var (_, alone, _) = await Here.ToEndAsync("rules", "explain", "disc-squeal", "--sensitivity", "--rules", folder.FullName);
+        var (below, cover, missed) = await Here.ToEndAsync("rules", "cover", "--at-least", "100", "--rules", folder.FullName);
+        folder.Delete(recursive: true);
+
+        Assert.True(ended == 0, error);
+        Assert.Contains("One estimate moved at a time: the first step stays in ", output, StringComparison.Ordinal);
+        Assert.Matches("All estimates moved at once:  the first step stays in [1-9][0-9]?\\.[0-9] % of the cases on average, in 0\\.0 % at worst \\(below the target of 90 %\\)", output);
+        Assert.Contains("squeals: ", output, StringComparison.Ordinal);
+        Assert.Contains("often 0.5 → usually 0.8", alone, StringComparison.Ordinal);
+        Assert.Equal(1, below);
+        Assert.Contains("Below 100 %", cover + missed, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Diff_RuleMadeLaxer_NamesTheCaseAndWhatItWas()
     {
-        var other = Directory.CreateTempSubdirectory("rules-");
+        var (one, other) = (Directory.CreateTempSubdirectory("rules-"), Directory.CreateTempSubdirectory("rules-"));
         var cut = 0;
-        foreach (var file in Directory.GetFiles(Rules, "*.yaml", SearchOption.AllDirectories))
+        await RulesCopy.FillAsync(one.FullName, IsOfCooling);
+        await RulesCopy.FillAsync(other.FullName, IsOfCooling, line =>
         {
-            var copy = Path.Combine(other.FullName, Path.GetRelativePath(Rules, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            var lines = await File.ReadAllLinesAsync(file);
-            var kept = lines.Where(line => !line.Contains("symptom: coolant-puddle, advice:", StringComparison.Ordinal)).ToList();
-            cut += lines.Length - kept.Count;
-            await File.WriteAllLinesAsync(copy, kept);
-        }
+            var kept = !line.Contains("symptom: coolant-puddle, advice:", StringComparison.Ordinal);
+            cut += kept ? 0 : 1;
+            return kept;
+        });
 
         var requests = Path.Combine(other.FullName, "more.ndjson");
         await File.WriteAllTextAsync(requests, """{"id":1,"vehicle":{},"symptoms":[{"symptom":"coolant-puddle"}]}""");
-        var (ended, output, _) = await Run.ToEndAsync("", "rules", "diff", Rules, other.FullName, "--requests", requests);
+        var (ended, output, _) = await Here.ToEndAsync("rules", "diff", one.FullName, other.FullName, "--requests", requests);
+        one.Delete(recursive: true);
         other.Delete(recursive: true);
 
         Assert.Equal((0, 1), (ended, cut));
         Assert.Contains("green-puddle-and-sweet-smell: driving workshopOnly → soon (laxer)", output, StringComparison.Ordinal);
         Assert.Contains("more.ndjson line 1: driving workshopOnly → ", output, StringComparison.Ordinal);
+
+        static bool IsOfCooling(string name) => name.StartsWith("cooling", StringComparison.Ordinal);
     }
 }
