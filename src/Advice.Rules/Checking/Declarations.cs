@@ -23,7 +23,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
             else if (value is ListNode list)
                 Add(kind, ids, list);
             else
-                problems.Add(ErrorCode.WrongShape, value.Place, $"'{kind}' must be a list of entries, not {value.Shape}");
+                problems.Add(ErrorCode.WrongShape, value.Place, $"'{kind}' must be a list of entries, each of which starts with '- ', not {value.Shape}");
         }
     }
 
@@ -40,7 +40,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
         "codes" => "a trouble code such as P0301",
         "jurisdictions" => "two capital letters such as US, or a part of a country such as US-WA",
         "facts" => "letters and digits such as ageYears",
-        _ => "lower-case words joined by hyphens",
+        _ => "lower-case words joined by hyphens, of the letters a to z and digits",
     };
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*\\z")]

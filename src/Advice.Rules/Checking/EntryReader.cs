@@ -19,12 +19,22 @@ internal sealed class EntryReader
     public EntryReader(MappingNode node, string noun, IReadOnlyCollection<string> members, Problems problems)
     {
         (this.node, this.noun, this.problems) = (node, noun, problems);
-        foreach (var (key, _) in node.Members)
+        foreach (var (key, value) in node.Members)
         {
-            if (!members.Contains(key.Value))
+            if (members.Contains(key.Value))
+                continue;
+            if (IsPiece(key, value))
+                problems.Add(ErrorCode.UnknownMember, key.Place, $"a comma ends what stands before '{key.Value}'; a number has a decimal point, as in 3.5, and a text with a comma stands between double quotes");
+            else if (key.Value.Contains(':', StringComparison.Ordinal))
+                problems.Add(ErrorCode.UnknownMember, key.Place, $"in '{key.Value}' a space is missing after the colon");
+            else
                 problems.Add(ErrorCode.UnknownMember, key.Place, $"unknown member '{key.Value}' of a {noun}; it may have {string.Join(", ", members)}", NearestWord.To(key.Value, members));
         }
     }
+
+    /// <summary>Whether this is no member but what follows a comma within a value.</summary>
+    private static bool IsPiece(ScalarNode key, Node value) => value is ScalarNode { Plain: true, Value: "" }
+        && (key.Value.All(char.IsAsciiDigit) || key.Value.Contains(' ', StringComparison.Ordinal) || key.Value.IndexOfAny(['”', '“', '"']) >= 0);
 
     /// <summary>Where it starts.</summary>
     public Place Place => node.Place;
@@ -171,7 +181,7 @@ internal sealed class EntryReader
         if (value is not ScalarNode { Plain: true } scalar
             || !double.TryParse(scalar.Value, styles, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
         {
-            problems.Add(ErrorCode.WrongShape, value.Place, $"{name} must be a number without quotes, not {value.Shape}");
+            problems.Add(ErrorCode.WrongShape, value.Place, $"{name} must be a number alone, without quotes or unit, not {value.Shape}");
             return null;
         }
 

@@ -47,6 +47,8 @@ internal sealed class LimitBinder(Tables tables, SourceBinder sources, Condition
             reader.Refuse(ErrorCode.UnfitMember, "check", $"'{check.Id}' is observed, not measured, so it has no limit");
         else if (across == AxleComparison.Share && unit.Length > 0 && unit is not ("percent" or "%"))
             reader.Refuse(ErrorCode.UnfitUnit, "unit", $"a share across an axle is in percent, not in '{unit}'");
+        else if (unit.Length > 0 && unit != check.Measure.Unit && !UnitConversion.Known.Contains(unit))
+            reader.Refuse(ErrorCode.UnfitUnit, "unit", $"'{unit}' is no unit that is known here; '{check.Id}' is measured in '{check.Measure.Unit}'");
         else if (across != AxleComparison.Share && unit.Length > 0 && !UnitConversion.IsPossible(unit, check.Measure.Unit))
             reader.Refuse(ErrorCode.UnfitUnit, "unit", $"'{unit}' cannot be compared with '{check.Measure.Unit}', the unit of '{check.Id}'");
     }

@@ -20,7 +20,7 @@ internal sealed class Problems
 
     /// <summary>Adds the error that a word stands where only certain others may.</summary>
     public void AddNoValue(Place place, string word, string member, IEnumerable<string> words) =>
-        Add(ErrorCode.UnknownWord, place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", NearestWord.To(word, words));
+        Add(ErrorCode.UnknownWord, place, $"'{word}' is no value of '{member}'; it is one of {string.Join(", ", words)}", Meant(word, words) ?? NearestWord.To(word, words));
 
     /// <summary>Adds all that another list holds.</summary>
     public void Add(Problems others) => errors.AddRange(others.errors);
@@ -28,4 +28,8 @@ internal sealed class Problems
     /// <summary>Adds an error or, by its code, a warning.</summary>
     public void Add(string code, Place place, string message, string? nearest = null) =>
         errors.Add(new RuleFileError(place.File, place.Line, place.Column, code, message, nearest));
+
+    /// <summary>What people also write for the two truth values.</summary>
+    private static string? Meant(string word, IEnumerable<string> words) =>
+        word.ToUpperInvariant() switch { "YES" or "ON" or "TRUE" => "true", "NO" or "OFF" or "FALSE" => "false", _ => null } is { } truth && words.Contains(truth) ? truth : null;
 }

@@ -50,7 +50,7 @@ internal sealed class YamlReader
         }
         catch (YamlException error)
         {
-            problems.Add(ErrorCode.MalformedYaml, Of(file.Path, error.Start), $"not well-formed YAML: {Plainly(error)}");
+            problems.Add(ErrorCode.MalformedYaml, Of(file.Path, error.Start), $"not well-formed YAML: {YamlTrouble.Of(error)}");
         }
         catch (InvalidOperationException)
         {
@@ -78,9 +78,6 @@ internal sealed class YamlReader
     }
 
     private static Place Of(string file, Mark mark) => new(file, (int)mark.Line, (int)mark.Column);
-
-    private static string Plainly(YamlException error) =>
-        error.Message.Contains("Duplicate", StringComparison.OrdinalIgnoreCase) ? "the same member stands twice" : error.Message.TrimEnd('.');
 
     private MappingNode? Document(Place start)
     {
