@@ -1,10 +1,12 @@
 using System.Text.Json.Nodes;
+using Advice.Rules.Checking;
 using Advice.Rules.RuleSets;
 using CsCheck;
 
 namespace AdviceService.Tests.Schemas;
 
-/// <summary>A sound file of every kind, changed in one place: what the schema refuses the loader refuses.</summary>
+/// <summary>A sound file of every kind, changed in one place: what the schema refuses the loader refuses, and what the loader refuses for its
+/// shape the schema refuses.</summary>
 public class RuleFileMutationTests
 {
     private static readonly JsonNode Sound = YamlJson.Read(File.ReadAllText(Path.Combine(Repository.Root, "tests", "AdviceService.Tests", "Schemas", "every-kind.yaml")))!;
@@ -14,8 +16,18 @@ public class RuleFileMutationTests
 
     private static readonly IReadOnlyList<string> Paths = [.. All(Sound, "").Skip(1)];
 
+    /// <summary>Codes of errors about one entry by itself, which a schema can see; the others take ids, sums or several entries.</summary>
+    private static readonly HashSet<string> OfShape =
+    [
+        ErrorCode.WrongShape, ErrorCode.UnknownKind, ErrorCode.UnknownMember, ErrorCode.MalformedId, ErrorCode.MissingMember, ErrorCode.MissingSource,
+        ErrorCode.ChooseOne, ErrorCode.EmptyList,
+    ];
+
+    /// <summary>Where what is right depends on another entry: the values of a fact name its shares, and its kind says what conditions on it look like.</summary>
+    private static readonly string[] ByOtherEntries = ["/facts/0/shares", "/facts/0/values", "/facts/1/shares", "/limits/0/vehicle/cylinders"];
+
     [Fact]
-    public void Sound_IsTakenByBoth() => Assert.Equal((true, true), (FileSchema.Takes(FileSchema.Rules, Sound), Loads(Sound)));
+    public void Sound_IsTakenByBoth() => Assert.Equal((true, true), (FileSchema.Takes(FileSchema.Rules, Sound), Errors(Sound).Count == 0));
 
     [Fact]
     public void Change_RefusedByTheSchema_IsRefusedByTheLoader()
@@ -33,10 +45,30 @@ public class RuleFileMutationTests
                 }
 
                 Interlocked.Increment(ref refused);
-                Assert.False(Loads(changed), $"The schema alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}.");
+                Assert.False(Errors(changed).Count == 0, $"The schema alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}.");
             },
             iter: 1000);
         Assert.True(refused > 300 && taken > 100, $"{refused} refused, {taken} taken");
+    }
+
+    [Fact]
+    public void Change_RefusedByTheLoaderForItsShape_IsRefusedByTheSchema()
+    {
+        var refused = 0;
+        Gen.Select(Gen.Int[0, Paths.Count - 1], Gen.Int[-1, Values.Count - 1], Gen.Bool).Sample(
+            (path, value, added) =>
+            {
+                if (ByOtherEntries.Any(other => Paths[path].StartsWith(other, StringComparison.Ordinal)))
+                    return;
+                var changed = Sound.DeepClone();
+                Change(changed, Paths[path], value < 0 ? null : Values[value], added);
+                if (Errors(changed).FirstOrDefault(error => OfShape.Contains(error.Code)) is not { } error)
+                    return;
+                Interlocked.Increment(ref refused);
+                Assert.False(FileSchema.Takes(FileSchema.Rules, changed), $"The loader alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}: {error}");
+            },
+            iter: 1000);
+        Assert.True(refused > 300, $"{refused} refused");
     }
 
     /// <summary>Leaves a value out, replaces it, or gives the mapping there one member more.</summary>
@@ -66,18 +98,18 @@ public class RuleFileMutationTests
     }).Prepend(path);
 
     // JSON is YAML too, so that the loader reads what the schema was asked about.
-    private static bool Loads(JsonNode file)
+    private static IReadOnlyList<RuleFileError> Errors(JsonNode file)
     {
         var folder = Directory.CreateTempSubdirectory("rules-");
         try
         {
             File.WriteAllText(Path.Combine(folder.FullName, "topic.yaml"), file.ToJsonString());
             RuleSetLoader.Load(folder.FullName);
-            return true;
+            return [];
         }
-        catch (RuleSetException)
+        catch (RuleSetException broken)
         {
-            return false;
+            return broken.Errors;
         }
         finally
         {
