@@ -41,12 +41,13 @@ public sealed class GiveAdvice
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
-        _writer = new(rules);
+        var overlays = new OverlayWriter(rules);
+        _writer = new(rules, overlays);
         _intakeWriter = new(catalogue, rules.Revision);
-        _triage = new(rules);
+        _triage = new(rules, overlays);
         _whyNot = new(catalogue, Assess);
         _whyNotCheck = new(catalogue, Assess, _whyNot);
-        _whyNotWriter = new(rules);
+        _whyNotWriter = new(rules, overlays);
     }
 
     /// <summary>The day that counts where a request names none.</summary>
@@ -57,7 +58,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        return _writer.Write(reading, advised, _questions.Choose(advised), [.. _due.Of(reading.Case)], Naming.Advice);
+        return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case), Naming.Advice);
     }
 
     /// <summary>The whole inspection of the vehicle, in order of work, with all service items that are not for later.</summary>
@@ -65,7 +66,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
         var advised = _inspection.Of(reading.Case);
-        var document = _writer.Write(reading, advised, _questions.Choose(advised), [.. _due.Of(reading.Case)], Naming.Inspection);
+        var document = _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case), Naming.Inspection);
         return document with { Summary = InspectionSummary.Write(document) };
     }
 

@@ -55,8 +55,9 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         }
 
         var json = NodeJson.From(given);
-        if (!_asked.TryAdd(json.GetRawText(), id))
-            doubts.Add(WarningCode.SaysAgain, reader.At("id"), $"the case '{id}' asks what the case '{_asked[json.GetRawText()]}' asks; put what they expect into one");
+        var asked = json.GetRawText();
+        if (!_asked.TryAdd(asked, id))
+            doubts.Add(WarningCode.SaysAgain, reader.At("id"), $"the case '{id}' asks what the case '{_asked[asked]}' asks; put what they expect into one");
         var read = readGiven(json, CaseClock.Today);
         foreach (var (pointer, detail) in read.Errors)
             problems.Add(ErrorCode.BadRequest, NodeJson.PlaceOf(pointer, given), detail);

@@ -30,7 +30,7 @@ public sealed class AdviceWriter
     private readonly OverlayWriter _overlays;
 
     /// <summary>Writes what a rule set says.</summary>
-    public AdviceWriter(IRuleBook rules)
+    internal AdviceWriter(IRuleBook rules, OverlayWriter overlays)
     {
         _catalogue = rules.Catalogue;
         _ruleSet = new(rules.Revision, _catalogue.Rules.Count, _catalogue.Overlays);
@@ -40,7 +40,7 @@ public sealed class AdviceWriter
         _assumptions = new(_catalogue);
         _judgements = new(_catalogue);
         _systems = new(_catalogue);
-        _overlays = new(rules);
+        _overlays = overlays;
     }
 
     /// <summary>The document.</summary>
@@ -93,7 +93,7 @@ public sealed class AdviceWriter
     public JudgementsAnswer WriteJudgements(CaseReading reading, Advised advised)
     {
         var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
-        var withoutSteps = advised with { Steps = [] };
+        var withoutSteps = Naming.Judgements.Of(advised);
         var cautions = _cautions.Write(withoutSteps, [.. judgements, .. axles]);
         return new JudgementsAnswer(
             advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),

@@ -8,6 +8,9 @@ namespace Advice.Answers;
 /// <param name="Names">The service items that it names.</param>
 internal sealed record Naming(bool Steps, Func<DueItem, bool> Names)
 {
+    /// <summary>What was concluded, as far as an answer of this kind names it.</summary>
+    public Advised Of(Advised advised) => Steps ? advised : advised with { Steps = [] };
+
     /// <summary>Advice on a complaint.</summary>
     public static Naming Advice { get; } = new(true, item => item.Status is DueStatus.Overdue or DueStatus.Due or DueStatus.Soon && !item.MayBeDone);
 

@@ -21,16 +21,15 @@ internal sealed class OverlayWriter(IRuleBook rules)
     {
         if (rules.Catalogue.Overlays.Count == 0)
             return [];
-        var used = _used.Of(naming.Steps ? advised : advised with { Steps = [] }, cautions, due).Distinct()
+        var used = _used.Of(naming.Of(advised), cautions, due).Distinct()
             .Select(entry => rules.Catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>();
         return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming))));
     }
 
     /// <summary>The service items of overlays among all that a vehicle has, and those switched off that it would have.</summary>
     public IReadOnlyList<OverlayEntry> Write(Case @case, IEnumerable<DueItem> due) => rules.Catalogue.Overlays.Count == 0 ? [] : InOrder(
-        due.Select(item => rules.Catalogue.OverlayEntries.GetValueOrDefault(("service item", item.Item.Id))).OfType<OverlayEntry>()
-            .Concat(rules.SwitchedOff.SelectMany(off => off.Entries.Where(entry => entry.Kind == "service item"
-                && new DueReckoning(off.Below.Catalogue).Of(@case).Any(item => item.Item.Id == entry.Id)))));
+        due.Select(item => rules.Catalogue.OverlayEntries.GetValueOrDefault((UsedEntries.ServiceItem, item.Item.Id))).OfType<OverlayEntry>()
+            .Concat(_below.SelectMany(below => below.Due(@case))));
 
     private static IReadOnlyList<OverlayEntry> InOrder(IEnumerable<OverlayEntry> entries) =>
         [.. entries.OrderBy(entry => entry.Kind, StringComparer.Ordinal).ThenBy(entry => entry.Id, StringComparer.Ordinal).ThenBy(entry => entry.Overlay, StringComparer.Ordinal)];

@@ -21,10 +21,17 @@ internal sealed class RulesBelow(SwitchedOff off)
     public IEnumerable<OverlayEntry> Of(Case @case, IReadOnlyList<string> unknownCodes, Naming naming)
     {
         var known = Known(@case, unknownCodes);
-        var advised = naming == Naming.Inspection ? _inspection.Of(known) : naming.Steps ? _assessment.Of(known) : _assessment.Of(known) with { Steps = [] };
+        var advised = naming == Naming.Inspection ? _inspection.Of(known) : naming.Of(_assessment.Of(known));
         var cautions = advised.Steps.SelectMany(step => step.Check.Cautions).Concat(advised.Cautions.Select(rule => rule.Caution));
-        var used = _used.Of(advised, cautions, _due.Of(known).Where(item => naming.Names(item))).ToHashSet();
+        var used = _used.Of(advised, cautions, _due.Of(known).Where(naming.Names)).ToHashSet();
         return off.Entries.Where(entry => used.Contains((entry.Kind, entry.Id)));
+    }
+
+    /// <summary>Those among the service items that the vehicle would have.</summary>
+    public IEnumerable<OverlayEntry> Due(Case @case)
+    {
+        var items = _due.Of(@case).Select(item => item.Item.Id).ToHashSet();
+        return off.Entries.Where(entry => entry.Kind == UsedEntries.ServiceItem && items.Contains(entry.Id));
     }
 
     /// <summary>The case as far as the rules below know of it: an overlay may add symptoms, codes and checks.</summary>

@@ -5,12 +5,10 @@ using Advice.Intake;
 namespace Advice.Answers;
 
 /// <summary>The few figures by which a fleet is sorted.</summary>
-internal sealed class TriageWriter(IRuleBook rules)
+internal sealed class TriageWriter(IRuleBook rules, OverlayWriter overlays)
 {
     private const int Most = 3;
     private const int Decimals = 4;
-
-    private readonly OverlayWriter _overlays = new(rules);
 
     public TriageDocument Write(CaseReading reading, Advised advised)
     {
@@ -21,6 +19,6 @@ internal sealed class TriageWriter(IRuleBook rules)
             [.. advised.Steps.Take(Most).Select(step => step.Check.Id)],
             [.. advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault.Id).Distinct().Take(Most)],
             appointment.Minutes, appointment.Lift, appointment.WithinDays, rules.Revision,
-            [.. _overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []).Select(entry => entry.Overlay).Distinct()]);
+            [.. overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []).Select(entry => entry.Overlay).Distinct()]);
     }
 }

@@ -7,6 +7,9 @@ namespace Advice.Answers;
 /// <summary>The entries of a set that have a part in an answer.</summary>
 internal sealed class UsedEntries(Catalogue catalogue)
 {
+    /// <summary>The kind of entry that a service item is.</summary>
+    public const string ServiceItem = "service item";
+
     private readonly LimitChoice _limits = new(catalogue);
 
     /// <summary>Those entries, by kind and id, some of them more than once.</summary>
@@ -24,7 +27,7 @@ internal sealed class UsedEntries(Catalogue catalogue)
             .Concat(steps.SelectMany(check => check.Needs, (_, need) => ("set-up", need.Id)))
             .Concat(Limits(steps, advised.Case).Select(limit => ("limit", limit.Id)))
             .Concat(cautions.Select(caution => ("caution", caution)))
-            .Concat(due.Select(item => ("service item", item.Item.Id)));
+            .Concat(due.Select(item => (ServiceItem, item.Item.Id)));
     }
 
     private IEnumerable<string> Rules(Advised advised) =>

@@ -7,10 +7,9 @@ using Advice.Knowledge;
 namespace Advice.Answers;
 
 /// <summary>Puts a contrast into words.</summary>
-public sealed class WhyNotWriter(IRuleBook rules)
+internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
 {
     private readonly UnderstoodWriter _understood = new(rules.Catalogue);
-    private readonly OverlayWriter _overlays = new(rules);
     private readonly RuleSetStamp _ruleSet = new(rules.Revision, rules.Catalogue.Rules.Count, rules.Catalogue.Overlays);
 
     /// <summary>The document on a fault.</summary>
@@ -40,7 +39,7 @@ public sealed class WhyNotWriter(IRuleBook rules)
             Changes = [.. (check?.Changes ?? []).Select(Write)],
             Conditions = [.. conditions.Select(Write)],
             Faults = [.. faults.Select(fault => Write(fault, advised.Case.Workshop.Reader))],
-            FromOverlays = _overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []),
+            FromOverlays = overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, [], []),
         };
 
     private string Summary(FaultInCase fault, Audience audience)
