@@ -28,14 +28,17 @@ public class OpeningQuestionTests(RunningService service)
         Assert.NotEqual(0, advice.GetProperty("steps").GetArrayLength());
     }
 
+    /// <summary>A system that the text speaks of is asked for before what tells systems apart.</summary>
     [Theory]
-    [InlineData("it acts up", "engine-lamp")]
-    [InlineData("something about the brakes", "brakes-trouble")]
-    public async Task Intake_NothingUnderstood_AsksForWhatWasNamedFirst(string text, string symptom)
+    [InlineData("it acts up", "engine-lamp", "tyre-pressure-lamp")]
+    [InlineData("something about the brakes", "brakes-trouble", "engine-lamp")]
+    public async Task Intake_NothingUnderstood_AsksForWhatWasNamedFirst(string text, string first, string then)
     {
         var intake = await service.AskAsync("/v1/intake", $$"""{"text":"{{text}}"}""");
 
         Assert.Empty(intake.GetProperty("symptoms").EnumerateArray());
-        Assert.Equal(symptom, intake.GetProperty("questions").EnumerateArray().First(question => question.GetProperty("about").ValueKind == System.Text.Json.JsonValueKind.Null).GetProperty("symptom").GetString());
+        var asked = intake.GetProperty("questions").EnumerateArray().Select(question => question.GetProperty("symptom").GetString()).ToList();
+        Assert.Contains(first, asked);
+        Assert.True(asked.IndexOf(first) < asked.IndexOf(then), string.Join(", ", asked));
     }
 }
