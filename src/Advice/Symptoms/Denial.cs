@@ -129,7 +129,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
                 return true;
             if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !Returns(match.Last.Index))) && !NegatedBefore(i))
                 return !words.Take(i).Reverse().TakeWhile(w => w.Clause == words[i].Clause).Any(w => w.Surface is "nobody" or "none" or "neither");
-            if (words[i].Surface is "stopped" or "quit" && words[NextContent(i + 1, words[i].Clause)].Surface.EndsWith("ing", StringComparison.Ordinal))
+            if (words[i].Surface is "stopped" or "quit" && NextContent(i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return true;
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
                 return false;

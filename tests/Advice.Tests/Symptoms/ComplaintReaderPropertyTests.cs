@@ -9,6 +9,7 @@ public class ComplaintReaderPropertyTests
     [
         "squeal", "clunk", "the", "brake", "brakes", "not", "no", "when", "i", "turn", "left", "highway", "check", "engine", "light", "flashing",
         "steering", "wheel", "shakes", "and", "but", ",", ".", "or", "gone", "fine", "front", "never", "stopped", "P0420", "code", "0302", "work",
+        "used", "to", "until", "free", "of", "rid", "than", "once", "quit", "since", "nothing", "found", "looked", "instead", "ruled", "out", "yet",
     ];
 
     private static readonly Gen<string> Texts =
@@ -22,6 +23,12 @@ public class ComplaintReaderPropertyTests
             Assert.All(reading.Reports, r => Assert.InRange(r.Confidence, 0.6, 1));
             Assert.All(reading.NotUnderstood, part => Assert.NotEqual("", part));
         });
+
+    [Theory]
+    [InlineData("stopped, or squeal")]
+    [InlineData("the wheel quit, any clunk")]
+    [InlineData("used, or squeal")]
+    public void Read_ClauseThatEndsInAVerbOfDenial_GivesAReading(string text) => Assert.NotNull(Read(text));
 
     [Fact]
     public void Read_UpperCase_IsTheSame() =>
