@@ -37,7 +37,7 @@ public sealed class GiveAdvice
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
         (_catalogue, _clock) = (catalogue, clock);
-        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems, catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal)));
+        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems, catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics));
         _assessment = new(rules);
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);

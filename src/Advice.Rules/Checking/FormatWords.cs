@@ -34,6 +34,19 @@ internal static class FormatWords
         ["judgement"] = Grade.Judgement,
     };
 
+    /// <summary>What the words of a topic say of a text.</summary>
+    public static readonly Dictionary<string, TopicKind> Topics = new(StringComparer.Ordinal)
+    {
+        ["vehicle"] = TopicKind.Vehicle,
+        ["other"] = TopicKind.Other,
+        ["courtesy"] = TopicKind.Courtesy,
+        ["comparison"] = TopicKind.Comparison,
+        ["question"] = TopicKind.Question,
+        ["own"] = TopicKind.Own,
+        ["foreign"] = TopicKind.Foreign,
+        ["english"] = TopicKind.English,
+    };
+
     /// <summary>The least training that a piece of work needs.</summary>
     public static readonly Dictionary<string, DoneBy> DoneBy = new(StringComparer.Ordinal)
     {

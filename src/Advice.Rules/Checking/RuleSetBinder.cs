@@ -46,6 +46,7 @@ internal static class RuleSetBinder
             Systems = [.. tables.Systems.Bound],
             Occasions = tables.Occasions.Freeze(),
             Positions = tables.Positions.Freeze(),
+            Topics = [.. tables.Topics.Bound.OrderBy(topic => topic.Id, StringComparer.Ordinal)],
             Jurisdictions = tables.Jurisdictions.Freeze(),
             Areas = [.. tables.Areas.Bound],
             SetUps = [.. tables.SetUps.Bound.OrderBy(setUp => setUp.Order).ThenBy(setUp => setUp.Id, StringComparer.Ordinal)],

@@ -17,6 +17,7 @@ internal sealed class Tables
             ["areas"] = Areas,
             ["occasions"] = Occasions,
             ["positions"] = Positions,
+            ["topics"] = Topics,
             ["jurisdictions"] = Jurisdictions,
             ["ageing"] = Ageings,
             ["consequences"] = Consequences,
@@ -55,6 +56,8 @@ internal sealed class Tables
     public Table<Occasion> Occasions { get; } = new("occasion");
 
     public Table<Position> Positions { get; } = new("position");
+
+    public Table<Topic> Topics { get; } = new("topic");
 
     public Table<Jurisdiction> Jurisdictions { get; } = new("jurisdiction");
 

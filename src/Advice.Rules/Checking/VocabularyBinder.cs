@@ -12,6 +12,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     private static readonly string[] PositionMembers = ["id", "parts", "phrases"];
     private static readonly string[] JurisdictionMembers = ["id", "name", "within"];
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
+    private static readonly string[] TopicMembers = ["id", "says", "words"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
     private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "impliedBy", "source"];
     private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "impliedBy", "cautions"];
@@ -29,6 +30,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
         Each("occasions", tables.Occasions, OccasionMembers, (id, r) =>
             new Occasion(id, r.IdOrNull("within", tables.Occasions), r.Text("name"), r.Texts("phrases")));
         Each("positions", tables.Positions, PositionMembers, Position);
+        Each("topics", tables.Topics, TopicMembers, (id, r) => new Topic(id, r.OneOf("says", FormatWords.Topics), r.Texts("words")));
         Each("jurisdictions", tables.Jurisdictions, JurisdictionMembers, (id, r) =>
             new Jurisdiction(id, r.Text("name"), r.IdOrNull("within", tables.Jurisdictions)));
         Each("ageing", tables.Ageings, AgeingMembers, Ageing);

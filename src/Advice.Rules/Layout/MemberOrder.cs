@@ -10,6 +10,7 @@ internal static class MemberOrder
         ["areas"] = ["id", "name"],
         ["occasions"] = ["id", "within", "name", "phrases"],
         ["positions"] = ["id", "parts", "phrases"],
+        ["topics"] = ["id", "says", "words"],
         ["jurisdictions"] = ["id", "name", "within"],
         ["ageing"] = ["id", "name", "odometerKm", "ageYears", "source"],
         ["consequences"] = ["id", "harm", "name", "source"],

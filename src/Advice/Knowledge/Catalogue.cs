@@ -14,6 +14,9 @@ public sealed record Catalogue
     /// <summary>Positions by id.</summary>
     public required FrozenDictionary<string, Position> Positions { get; init; }
 
+    /// <summary>Words by which a text shows what it is about.</summary>
+    public required IReadOnlyList<Topic> Topics { get; init; }
+
     /// <summary>Jurisdictions by id.</summary>
     public required FrozenDictionary<string, Jurisdiction> Jurisdictions { get; init; }
 

@@ -26,11 +26,12 @@ public sealed class ComplaintReader
     private readonly Circumstances circumstances;
     private readonly SystemWords systems;
     private readonly ServiceWords services;
+    private readonly Subject subject;
 
-    /// <summary>A reader of these symptoms, occasions and positions, and of the words for these systems and service items.</summary>
+    /// <summary>A reader of these symptoms, occasions and positions, and of the words for these systems, service items and topics.</summary>
     public ComplaintReader(
         IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
-        IEnumerable<ServiceItem>? services = null)
+        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null)
     {
         var work = (services ?? []).ToList();
         var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
@@ -41,6 +42,7 @@ public sealed class ComplaintReader
         this.symptoms = new(
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
+        subject = new(topics ?? []);
     }
 
     /// <summary>Reads a complaint.</summary>
@@ -51,7 +53,7 @@ public sealed class ComplaintReader
         var all = WordSplitter.Split(complaint);
         var heard = vocabulary.Read(all);
         var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, heard, patient: false).Reports);
-        var elsewhere = Subject.Elsewhere(
+        var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
             word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End));
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
@@ -61,7 +63,7 @@ public sealed class ComplaintReader
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
-        var drives = Subject.IsDriving(raw);
+        var drives = subject.IsDriving(raw);
         var mentions = systems.Find(complaint, words).ToList();
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();

@@ -56,7 +56,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>"A squeal last year, fixed under warranty": it goes on speaking of the same.</summary>
     private bool IsFirstOfNext(Word word, PhraseMatch match) =>
-        word.Clause == match.Last.Clause + 1 && words.FirstOrDefault(w => w.Clause == word.Clause && w.Kind == WordKind.Content) == word;
+        word.Clause == match.Last.Clause + 1 && words.Skip(match.Last.Index + 1).FirstOrDefault(w => w.Clause == word.Clause && w.Kind == WordKind.Content) == word;
 
     /// <summary>Whether "not", "no" or "stopped" governs the phrase, before it or inside it.</summary>
     public bool Governs(PhraseMatch match)
@@ -128,7 +128,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
             if (words[i].Surface == "once" && i > 0 && IsNegator(i - 1))
                 return true;
             if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !Returns(match.Last.Index))) && !NegatedBefore(i))
-                return !words.Take(i).Reverse().TakeWhile(w => w.Clause == words[i].Clause).Any(w => w.Surface is "nobody" or "none" or "neither");
+                return !IsDoneByNobody(i);
             if (words[i].Surface is "stopped" or "quit" && NextContent(i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return true;
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
@@ -151,6 +151,18 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>"Ruled out a misfire", "got rid of the squeal".</summary>
     private bool RidsOf(int i) => words[i].Surface == "rid" || (words[i].Term == "rul" && Follows(i, "out"));
+
+    /// <summary>"Nobody fixed the squeal".</summary>
+    private bool IsDoneByNobody(int verb)
+    {
+        for (var i = verb - 1; i >= 0 && words[i].Clause == words[verb].Clause; i--)
+        {
+            if (words[i].Surface is "nobody" or "none" or "neither")
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>"Any squeal? None."</summary>
     private bool IsAnsweredNo(PhraseMatch match)

@@ -41,7 +41,7 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     private bool IsRefuted(PhraseMatch match)
     {
         var after = After(match).ToList();
-        var supposed = words.Take(match.First.Index).Reverse().TakeWhile(word => word.Sentence == match.First.Sentence).Any(word => Supposing.Contains(word.Surface));
+        var supposed = Before(match.First.Index).Any(word => Supposing.Contains(word.Surface));
         if (supposed && after.Exists(word => Mistaken.Contains(word.Surface)))
             return true;
         var next = after.SkipWhile(word => word.Clause == match.Last.Clause).ToList();
@@ -56,7 +56,7 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     }
 
     private bool IsSeldomNow(PhraseMatch match) =>
-        words.Take(match.Last.Index).Reverse().TakeWhile(word => word.Clause == match.First.Clause).Any(word => Seldom.Contains(word.Surface))
+        Before(match.Last.Index).TakeWhile(word => word.Clause == match.First.Clause).Any(word => Seldom.Contains(word.Surface))
         && After(match).TakeWhile(word => word.Clause == match.Last.Clause).Any(word => word.Surface is "anymore" or "more" or "longer");
 
     /// <summary>"The squeal is no longer there", "isn't there any more".</summary>
@@ -76,6 +76,13 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     private static bool IsNegator(Word word) => word.Term is "not" or "no";
 
     private static bool IsUntil(string surface) => surface is "until" or "till" or "til";
+
+    /// <summary>The words of the sentence before a place, the nearest first.</summary>
+    private IEnumerable<Word> Before(int index)
+    {
+        for (var i = index - 1; i >= 0 && words[i].Sentence == words[index].Sentence; i--)
+            yield return words[i];
+    }
 
     private IEnumerable<Word> After(PhraseMatch match) => words.Skip(match.Last.Index + 1).TakeWhile(word => word.Sentence == match.Last.Sentence);
 

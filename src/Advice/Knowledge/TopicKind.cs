@@ -1,0 +1,29 @@
+namespace Advice.Knowledge;
+
+/// <summary>What the words of a topic say of a text.</summary>
+public enum TopicKind
+{
+    /// <summary>Hardly anyone uses them who does not speak of a vehicle.</summary>
+    Vehicle,
+
+    /// <summary>It is about another thing.</summary>
+    Other,
+
+    /// <summary>A sentence of thanks or praise.</summary>
+    Courtesy,
+
+    /// <summary>What follows is only compared: "like a dog in pain".</summary>
+    Comparison,
+
+    /// <summary>First words of a question or an order that is about no trouble.</summary>
+    Question,
+
+    /// <summary>Who asks about the own vehicle uses them.</summary>
+    Own,
+
+    /// <summary>Small words of other languages.</summary>
+    Foreign,
+
+    /// <summary>Small words of English.</summary>
+    English,
+}
