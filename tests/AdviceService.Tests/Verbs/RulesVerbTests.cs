@@ -78,7 +78,7 @@ public class RulesVerbTests
         folder.Delete(recursive: true);
 
         Assert.Equal((1, ""), (ended, output));
-        Assert.Contains("own.yaml(2,23): error unknown-id: unknown fault 'pads-wron'; did you mean 'pads-worn'?", error, StringComparison.Ordinal);
+        Assert.Contains("own.yaml(2,22): error unknown-id: unknown fault 'pads-wron'; did you mean 'pads-worn'?", error, StringComparison.Ordinal);
         Assert.Contains("own.cases.yaml(3,34): error malformed-yaml: ", error, StringComparison.Ordinal);
         Assert.Contains("1 error in case files so far; what they ask can be checked once the rules are right.", error, StringComparison.Ordinal);
     }
