@@ -8,7 +8,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
 {
     private static readonly string[] SystemMembers = ["id", "name", "plain", "words", "hints", "trouble"];
     private static readonly string[] AreaMembers = ["id", "name"];
-    private static readonly string[] OccasionMembers = ["id", "within", "name", "phrases"];
+    private static readonly string[] OccasionMembers = ["id", "within", "name", "phrases", "event"];
     private static readonly string[] PositionMembers = ["id", "parts", "phrases"];
     private static readonly string[] JurisdictionMembers = ["id", "name", "within"];
     private static readonly string[] AgeingMembers = ["id", "name", "odometerKm", "ageYears", "source"];
@@ -27,7 +27,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
         });
         Each("areas", tables.Areas, AreaMembers, (id, r) => new Area(id, r.Text("name"), tables.Areas.Bound.Count));
         Each("occasions", tables.Occasions, OccasionMembers, (id, r) =>
-            new Occasion(id, r.IdOrNull("within", tables.Occasions), r.Text("name"), r.Texts("phrases")));
+            new Occasion(id, r.IdOrNull("within", tables.Occasions), r.Text("name"), r.Texts("phrases"), r.Flag("event")));
         Each("positions", tables.Positions, PositionMembers, Position);
         Each("jurisdictions", tables.Jurisdictions, JurisdictionMembers, (id, r) =>
             new Jurisdiction(id, r.Text("name"), r.IdOrNull("within", tables.Jurisdictions)));

@@ -8,7 +8,7 @@ internal static class MemberOrder
         ["systems"] = ["id", "name", "plain", "trouble", "words", "hints"],
         ["sources"] = ["id", "grade", "document", "place", "note"],
         ["areas"] = ["id", "name"],
-        ["occasions"] = ["id", "within", "name", "phrases"],
+        ["occasions"] = ["id", "within", "name", "event", "phrases"],
         ["positions"] = ["id", "parts", "phrases"],
         ["jurisdictions"] = ["id", "name", "within"],
         ["ageing"] = ["id", "name", "odometerKm", "ageYears", "source"],

@@ -87,10 +87,11 @@ public sealed record Catalogue
     /// <summary>Whether an occasion stated in a report fits one that a rule asks for: the same, wider or narrower.</summary>
     public bool OccasionFits(string stated, string asked) => IsWithin(stated, asked) || IsWithin(asked, stated);
 
-    /// <summary>Whether a report with these stated occasions fits a rule that asks for those; either may be empty.</summary>
+    /// <summary>Whether a report with these stated occasions fits a rule that asks for those; either may be empty. What is not stated
+    /// may be so, but for an event: who does not speak of a tyre change is not taken to have had one, and who does has not said when it is noticed.</summary>
     public bool OccasionsFit(IReadOnlyList<string> stated, IReadOnlyList<string> asked)
     {
-        if (stated.Count == 0 || asked.Count == 0)
+        if (asked.Count == 0 || (asked.Any(Lasts) && !stated.Any(Lasts)))
             return true;
         foreach (var s in stated)
         {
@@ -110,6 +111,8 @@ public sealed record Catalogue
     /// <summary>How surely a check finds a fault on a vehicle that may lack what either needs, 0 … 1.</summary>
     public double Surely(Check check, string fault, Vehicles.Vehicle vehicle) =>
         check.Surely(fault) * VehicleFit.Share(FitsByCheck[check.Id], FitsByFault[fault], vehicle);
+
+    private bool Lasts(string occasion) => !Occasions[occasion].IsEvent;
 
     private bool IsWithin(string? narrow, string wide)
     {

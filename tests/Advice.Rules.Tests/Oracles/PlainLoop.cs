@@ -93,12 +93,14 @@ internal sealed class PlainLoop(Catalogue known, RandomCase asked)
     private bool Exists(string fault) =>
         !known.Rules.Values.OfType<FitsRule>().Any(rule => rule.Faults.Contains(fault) && PlainCondition.IsRuledOut(rule.When, _case.Vehicle));
 
-    /// <summary>A report without occasion fits every rule; a stated one must fit; a denial with an occasion denies that occasion only.</summary>
+    /// <summary>A report without occasion fits every rule but one that asks for events alone; a stated one must fit, where an event states
+    /// nothing about the rest; a denial with an occasion denies that occasion only.</summary>
     public static bool Speaks(SeenSign sign, IReadOnlyList<string> asked, Catalogue known)
     {
         if (asked.Count == 0)
             return sign.Present || sign.Occasions.Count == 0;
-        return sign.Occasions.Count == 0 || sign.Occasions.Any(stated => asked.Any(one => Within(stated, one, known) || Within(one, stated, known)));
+        var open = sign.Occasions.All(one => known.Occasions[one].IsEvent) && !asked.All(one => known.Occasions[one].IsEvent);
+        return open || sign.Occasions.Any(stated => asked.Any(one => Within(stated, one, known) || Within(one, stated, known)));
     }
 
     private static bool Within(string? narrow, string wide, Catalogue known) =>
