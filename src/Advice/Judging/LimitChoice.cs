@@ -31,7 +31,7 @@ public sealed class LimitChoice(Catalogue catalogue)
     /// <summary>Where a country or state sets its own value for this vehicle, that of the law around it does not count.</summary>
     private IEnumerable<Limit> Applying(Check check, string? position, Case @case)
     {
-        List<string> laws = [.. Laws(@case.Jurisdiction)];
+        List<string> laws = [.. catalogue.Laws(@case.Jurisdiction)];
         List<Limit> applying =
         [
             .. catalogue.LimitsByCheck[check.Id]
@@ -52,11 +52,4 @@ public sealed class LimitChoice(Catalogue catalogue)
         limit.Times is null ? limit
         : vehicle.Number(limit.Times) is { } times ? limit with { Minimum = limit.Minimum * times, Maximum = limit.Maximum * times, Times = null }
         : null;
-
-    /// <summary>A law and those around it, nearest first.</summary>
-    private IEnumerable<string> Laws(string? jurisdiction)
-    {
-        for (var law = jurisdiction; law is not null; law = catalogue.Jurisdictions[law].Within)
-            yield return law;
-    }
 }
