@@ -54,9 +54,13 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
     private IReadOnlyList<string> Kinds(EntryReader reader, string? duty)
     {
         var kinds = reader.Texts("kinds");
-        IEnumerable<string> known = tables.Facts.TryGet(Vehicle.Duty, out var duties) && duties.Kinds.GetValueOrDefault(duty ?? "") is { } named ? named.Keys : [];
-        foreach (var kind in kinds.Except(known))
-            problems.AddNoValue(reader.At("kinds"), kind, "kinds", known);
+        if (kinds.Count == 0)
+            return kinds;
+        if (!tables.Facts.TryGet(Vehicle.Duty, out var duties) || duties.Kinds.GetValueOrDefault(duty ?? "") is not { } known)
+            reader.Refuse(ErrorCode.UnfitMember, "kinds", "'kinds' are those of a duty, and this interval names no duty that has any");
+        else
+            foreach (var kind in kinds.Except(known.Keys))
+                problems.AddNoValue(reader.At("kinds"), kind, "kinds", known.Keys);
         return kinds;
     }
 }

@@ -28,6 +28,11 @@ public sealed class LimitChoice(Catalogue catalogue)
             worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
     }
 
+    /// <summary>A law counts unless it is known not to concern the vehicle, so that of those that depend on an unknown fact the strictest decides;
+    /// advice of the trade counts where it is likelier meant than not.</summary>
+    private static bool Concerns(Limit limit, Vehicle vehicle) =>
+        limit.Jurisdiction is null ? limit.When.IsLikely(vehicle) : limit.When.Test(vehicle) != Truth.No;
+
     /// <summary>Where a country or state sets its own value for this vehicle, that of the law around it does not count.</summary>
     private IEnumerable<Limit> Applying(Check check, string? position, Case @case)
     {
@@ -36,7 +41,7 @@ public sealed class LimitChoice(Catalogue catalogue)
         [
             .. catalogue.LimitsByCheck[check.Id]
                 .Where(limit => (limit.Jurisdiction is null || laws.Count == 0 || laws.Contains(limit.Jurisdiction))
-                    && limit.When.IsLikely(@case.Vehicle)
+                    && Concerns(limit, @case.Vehicle)
                     && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
                 .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>(),
         ];

@@ -26,7 +26,7 @@ public sealed record Check(
     bool ReadsCodes)
 {
     /// <summary>The workshop arithmetic that its value goes into; null = none.</summary>
-    public CheckArithmetic? Arithmetic { get; init; }
+    public IReadOnlyList<CheckArithmetic> Arithmetic { get; init; } = [];
 
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
