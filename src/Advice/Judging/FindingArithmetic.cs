@@ -29,6 +29,12 @@ public sealed class FindingArithmetic(Catalogue catalogue)
             : computation.Compute(new Given(given)).Results.FirstOrDefault(result => result.Name == named.Judges);
     }
 
+    /// <summary>What would be right of a measured value that cannot be true beside what its finding carries; null where all is possible.</summary>
+    public static string? Impossible(Check check, FindingReport finding) => check.Arithmetic.Where(named => named.Input is not null && IsCarried(named, finding))
+        .Select(named => (Computation: Computations.Find(named.Computation)!, Given: Stated(finding, named)))
+        .Where(one => one.Computation.Inputs.All(input => !input.IsRequired || one.Given.ContainsKey(input)))
+        .Select(one => one.Computation.Compute(new Given(one.Given))).FirstOrDefault(outcome => outcome.IsImpossible)?.Why;
+
     private JudgementDocument Beside(JudgementDocument judgement, CheckArithmetic named, FindingReport finding, Case @case)
     {
         var carried = IsCarried(named, finding);
@@ -49,22 +55,33 @@ public sealed class FindingArithmetic(Catalogue catalogue)
 
     private static bool IsCarried(CheckArithmetic named, FindingReport finding) => finding.With?.All.Keys.Any(input => named.Asks.Contains(input.Name)) == true;
 
+    /// <summary>What the finding states, and what the day and the vehicle tell.</summary>
     private Dictionary<Input, object> Of(FindingReport finding, CheckArithmetic named, Computation computation, Case @case)
+    {
+        var given = Stated(finding, named);
+        foreach (var input in computation.Inputs.Where(input => !given.ContainsKey(input)))
+        {
+            if (input is DayInput { Past: false })
+                given[input] = finding.On ?? @case.AsOf;
+            else if (named.Facts.TryGetValue(input.Name, out var fact) && @case.Vehicle.Word(fact) is { } known)
+                given[input] = catalogue.Facts[fact].Values[known];
+        }
+
+        return given;
+    }
+
+    private static Dictionary<Input, object> Stated(FindingReport finding, CheckArithmetic named)
     {
         var carried = finding.With?.All.Where(one => named.Asks.Contains(one.Key.Name)).ToDictionary(one => one.Key.Name, one => one.Value) ?? [];
         var given = new Dictionary<Input, object>();
-        foreach (var input in computation.Inputs)
+        foreach (var input in Computations.Find(named.Computation)!.Inputs)
         {
             if (named.With.TryGetValue(input.Name, out var word))
                 given[input] = word;
-            else if (input is DayInput { Past: false })
-                given[input] = finding.On ?? @case.AsOf;
             else if (input.Name == named.Input && Measured(finding, (NumberInput)input) is { } value)
                 given[input] = value;
             else if (carried.TryGetValue(input.Name, out var own) && IsWithin(own, input))
                 given[input] = own;
-            else if (named.Facts.TryGetValue(input.Name, out var fact) && @case.Vehicle.Word(fact) is { } known)
-                given[input] = catalogue.Facts[fact].Values[known];
         }
 
         return given;

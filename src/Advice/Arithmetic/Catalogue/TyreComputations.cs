@@ -78,7 +78,7 @@ internal static class TyreComputations
     {
         var (depth, whole, least) = (given[Depth], given.Maybe(New), given.Maybe(Least) ?? 0);
         if (depth > whole)
-            return Outcome.Refuse(Depth, "Must not be above the depth when new.");
+            return Outcome.Refuse(Depth, FormattableString.Invariant($"Must be between 0 and {whole:0.##} mm, the depth when new.")) with { IsImpossible = true };
         if (least >= whole)
             return Outcome.Refuse(Least, "Must be below the depth when new.");
         List<Result> results = [Result.Of("depth", depth, "mm"), Result.Of("depthIn32nds", UnitConversion.Convert(depth, "mm", "32nds")!.Value, "32nds")];
