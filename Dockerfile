@@ -10,10 +10,12 @@ COPY global.json Directory.Build.props Directory.Packages.props BannedSymbols.tx
 COPY src/Advice/Advice.csproj src/Advice/
 COPY src/Advice.Rules/Advice.Rules.csproj src/Advice.Rules/
 COPY src/AdviceService/AdviceService.csproj src/AdviceService/
-RUN dotnet restore src/AdviceService
+RUN dotnet restore src/AdviceService --use-current-runtime
 COPY src/ src/
 COPY rules/ rules/
-RUN dotnet publish src/AdviceService --no-restore --configuration Release --output /app -p:UseAppHost=false
+# Compiled for this machine beforehand, so that a start costs little.
+RUN dotnet publish src/AdviceService --no-restore --configuration Release --use-current-runtime --self-contained false \
+    --output /app -p:UseAppHost=false
 
 FROM ${RUNTIME_IMAGE}
 WORKDIR /app

@@ -133,6 +133,8 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
 
     private void RefuseJudgedWithoutFinding(EntryReader reader, AdviceRequest given)
     {
+        if (given.FreezeFrame is not null)
+            return;
         var found = given.Findings.Select(finding => finding.Check).ToHashSet();
         foreach (var (check, _) in (reader.Raw("judged") as MappingNode)?.Members ?? [])
         {

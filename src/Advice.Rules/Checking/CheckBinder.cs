@@ -9,7 +9,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     private static readonly string[] Members =
     [
         "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "tools", "method", "measures", "observations",
-        "detects", "falseAlarm", "cautions", "readsCodes", "arithmetic", "source",
+        "detects", "falseAlarm", "cautions", "readsCodes", "arithmetic", "freezeFrame", "source",
     ];
 
     private static readonly string[] MeasureMembers = ["unit", "plausible", "givenLimit"];
@@ -47,6 +47,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"))
         {
             Arithmetic = ArithmeticBinder.Read(reader, measure?.Unit, tables.Facts, problems),
+            FreezeFrame = new FrameBinder(sources, problems).Read(reader, places, measure),
         };
         return known is null ? null : check;
     }

@@ -23,7 +23,7 @@ internal static class MemberOrder
         ["checks"] =
         [
             "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "readsCodes", "tools", "method", "measures",
-            "observations", "arithmetic", "detects", "falseAlarm", "cautions", "source",
+            "observations", "arithmetic", "freezeFrame", "detects", "falseAlarm", "cautions", "source",
         ],
         ["limits"] =
         [

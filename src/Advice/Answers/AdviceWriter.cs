@@ -97,7 +97,7 @@ public sealed class AdviceWriter
         var cautions = _cautions.Write(withoutSteps, [.. judgements, .. axles]);
         return new JudgementsAnswer(
             advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),
-            _overlays.Write(Naming.Judgements, advised, reading.UnknownCodes, cautions.Select(caution => caution.Id), []), Notice);
+            reading.FreezeFrameLeft, _overlays.Write(Naming.Judgements, advised, reading.UnknownCodes, cautions.Select(caution => caution.Id), []), Notice);
     }
 
     /// <summary>How the service items of a vehicle stand.</summary>

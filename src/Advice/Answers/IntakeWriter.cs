@@ -33,6 +33,7 @@ public sealed class IntakeWriter(Catalogue catalogue, string revision)
                     heard.Item, heard.System, heard.Done, Day(@case.AsOf, heard.DaysAgo), heard.KmAgo is { } km ? Math.Round(km) : null, heard.Words, heard.Start, heard.End)),
             ],
             Judgements = reading.Judgements,
+            FreezeFrameLeft = reading.FreezeFrameLeft,
             NotUnderstood = [.. reading.Complaint.Unread.Select(unread => new UnreadText(unread.Text, unread.Start, unread.End, Guesses(unread.Guesses, audience)))],
             Questions = [.. _clarifying.Of(reading, questions)],
         };

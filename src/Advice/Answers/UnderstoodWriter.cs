@@ -25,6 +25,7 @@ internal sealed class UnderstoodWriter(Catalogue catalogue)
                 .. reading.UnknownCodes.Select(code => new UnderstoodCode(code, "not known to this rule set", false)),
             ],
             reading.Complaint.NotUnderstood,
-            _assumptions.Write(advised));
+            _assumptions.Write(advised),
+            reading.FreezeFrameLeft);
     }
 }

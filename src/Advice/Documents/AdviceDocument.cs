@@ -44,7 +44,7 @@ public sealed record AdviceDocument
     /// <summary>What to ask next, most useful first.</summary>
     public required IReadOnlyList<QuestionDocument> Questions { get; init; }
 
-    /// <summary>What the findings mean, one entry per finding, in order.</summary>
+    /// <summary>What the findings mean, one entry per finding, in order, then those that the freeze frame makes.</summary>
     public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
 
     /// <summary>What the difference of left and right means, for each check and axle that was measured on both sides.</summary>

@@ -1,3 +1,5 @@
+using Advice.Arithmetic;
+
 namespace Advice.Documents;
 
 /// <summary>What a caller asks: this vehicle, what its driver notices, what was found.</summary>
@@ -26,6 +28,9 @@ public record AdviceRequest
 
     /// <summary>What was measured or seen.</summary>
     public IReadOnlyList<FindingReport> Findings { get; init; } = [];
+
+    /// <summary>The values that the engine control stored with a trouble code. Where a check says so, they count as findings, unless there is one of that check.</summary>
+    public Given? FreezeFrame { get; init; }
 
     /// <summary>Services that were done.</summary>
     public IReadOnlyList<ServiceReport> Services { get; init; } = [];

@@ -24,8 +24,11 @@ public sealed record IntakeDocument
     /// <summary>Work that the text says was done or never done.</summary>
     public required IReadOnlyList<ServiceHeard> Services { get; init; }
 
-    /// <summary>What the findings mean, one for each, in order.</summary>
+    /// <summary>What the findings mean, one for each, in order, then those that the freeze frame makes.</summary>
     public required IReadOnlyList<JudgementDocument> Judgements { get; init; }
+
+    /// <summary>Values of the freeze frame that count for nothing, and why.</summary>
+    public required IReadOnlyList<FrameMemberLeft> FreezeFrameLeft { get; init; }
 
     /// <summary>The sentences in which nothing was recognised.</summary>
     public required IReadOnlyList<UnreadText> NotUnderstood { get; init; }

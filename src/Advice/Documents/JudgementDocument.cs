@@ -53,6 +53,9 @@ public sealed record JudgementDocument
     /// <summary>Whether it is the latest of its check at its place; only such ones count as evidence and decide about driving.</summary>
     public bool Latest { get; init; } = true;
 
+    /// <summary>Members of the freeze frame whose sum the value is; none for a finding of the request.</summary>
+    public IReadOnlyList<string> FromFreezeFrame { get; init; } = [];
+
     /// <summary>Why it was not judged, or what to bear in mind.</summary>
     public string? Note { get; init; }
 

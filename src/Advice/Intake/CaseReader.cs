@@ -1,5 +1,6 @@
 using Advice.Documents;
 using Advice.Findings;
+using Advice.FreezeFrames;
 using Advice.Judging;
 using Advice.Knowledge;
 using Advice.Symptoms;
@@ -15,6 +16,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     private readonly FindingArithmetic _arithmetic = new(catalogue);
     private readonly FindingTrend _trend = new(catalogue);
     private readonly FindingsReader _findings = new(catalogue);
+    private readonly FrameReader _frames = new(catalogue);
 
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
@@ -43,10 +45,13 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        var found = _findings.Read(request.Findings, @case);
+        var frame = _frames.Read(request, @case.Vehicle);
+        List<FrameFinding> findings = [.. request.Findings.Select(finding => new FrameFinding(finding, [])), .. frame.Taken];
+        var found = _findings.Read([.. findings.Select(one => one.Finding)], @case);
         return new CaseReading(
             @case with { Outcomes = found.Outcomes, Done = found.Done },
-            [.. found.Judgements.Zip(request.Findings, (one, finding) => InDepth(one, finding, request, @case))], found.AcrossAxles, [.. codes[false]], reading);
+            [.. found.Judgements.Zip(findings, (one, from) => InDepth(one, from.Finding, request, @case) with { FromFreezeFrame = from.Members })],
+            found.AcrossAxles, [.. codes[false]], frame.NotTaken, reading);
     }
 
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>

@@ -28,6 +28,9 @@ public sealed record Check(
     /// <summary>The workshop arithmetic that its value goes into; null = none.</summary>
     public IReadOnlyList<CheckArithmetic> Arithmetic { get; init; } = [];
 
+    /// <summary>How its value is taken from a freeze frame; null = not from one.</summary>
+    public FrameSource? FreezeFrame { get; init; }
+
     /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);

@@ -1,3 +1,4 @@
+using Advice.Arithmetic;
 using Advice.Documents;
 
 namespace AdviceService.Http;
@@ -26,8 +27,11 @@ public sealed record IntakeRequest
     /// <summary>Stored trouble codes, such as P0301.</summary>
     public IReadOnlyList<string> TroubleCodes { get; init; } = [];
 
-    /// <summary>What was measured or seen, the values of a freeze frame among them.</summary>
+    /// <summary>What was measured or seen.</summary>
     public IReadOnlyList<FindingReport> Findings { get; init; } = [];
+
+    /// <summary>The values that the engine control stored with a trouble code. Where a check says so, they count as findings, unless there is one of that check.</summary>
+    public Given? FreezeFrame { get; init; }
 
     /// <summary>For whom the answer is.</summary>
     public WorkshopDescription? Workshop { get; init; }

@@ -38,6 +38,7 @@ internal sealed class AdvicePart(Catalogue catalogue, VehicleWords words, DateOn
             Unsure = UnsurePart.Read(request, catalogue),
             TroubleCodes = request.Take("troubleCodes")?.List(MostCodes, TroubleCodePart.Read) ?? [],
             Findings = request.Take("findings")?.ObjectList(MostFindings, new FindingPart(catalogue, day).Read) ?? [],
+            FreezeFrame = request.Take("freezeFrame")?.Object(FreezeFramePart.Read),
             Services = request.Take("services")?.ObjectList(MostServices, new ServicePart(catalogue, day).Read) ?? [],
             Workshop = request.Take("workshop")?.Object(WorkshopPart.Read),
             Limit = request.Take("limit")?.Integer(1, mostSteps),

@@ -24,6 +24,7 @@ internal sealed class IntakePart(Catalogue catalogue, VehicleWords words, DateOn
             Unsure = UnsurePart.Read(request, catalogue),
             TroubleCodes = request.Take("troubleCodes")?.List(AdvicePart.MostCodes, TroubleCodePart.Read) ?? [],
             Findings = request.Take("findings")?.ObjectList(AdvicePart.MostFindings, new FindingPart(catalogue, day).Read) ?? [],
+            FreezeFrame = request.Take("freezeFrame")?.Object(FreezeFramePart.Read),
             Workshop = request.Take("workshop")?.Object(WorkshopPart.Read),
         };
     }

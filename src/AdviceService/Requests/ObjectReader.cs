@@ -27,6 +27,9 @@ internal sealed class ObjectReader
     /// <summary>Where errors are noted.</summary>
     public ErrorList Errors { get; }
 
+    /// <summary>Whether it has no member at all.</summary>
+    public bool IsEmpty => _members.Count == 0;
+
     /// <summary>A member that may be there.</summary>
     public JsonValue? Take(string name)
     {

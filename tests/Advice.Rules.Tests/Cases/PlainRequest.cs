@@ -13,6 +13,7 @@ internal static class PlainRequest
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,
+        Converters = { new FrameConverter() },
     };
 
     /// <summary>Reads it, or says what is wrong first.</summary>

@@ -9,7 +9,8 @@ using NATS.Client.JetStream;
 
 namespace AdviceService.Fleet.Queue;
 
-/// <summary>Takes chunks from the queue, one at a time, until it is told to stop; the chunk in hand is finished first.</summary>
+/// <summary>Takes chunks from the queue and answers them one after another until it is told to stop. While one is being answered the next is
+/// fetched and the replies to the last are handed over, so that no core waits for the queue. What it has taken by then is finished first.</summary>
 /// <param name="queue">The queue.</param>
 /// <param name="rules">The rule set.</param>
 /// <param name="atOnce">How many lines of a chunk are worked on at once.</param>
@@ -27,45 +28,74 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
     public async Task RunAsync(CancellationToken stop)
     {
         var waiting = await queue.WorkAsync(patience, stop);
+        var (next, handingOver) = (TakeAsync(waiting, stop), Task.CompletedTask);
+        while (await next is { } taken)
+        {
+            next = TakeAsync(waiting, stop);
+            var replies = taken.Tries > MostTries ? null : await AnswerAsync(Packed.Read(taken.Data, Written.As.Chunk));
+            await handingOver;
+            handingOver = HandOverAsync(taken, replies);
+        }
+
+        await handingOver;
+    }
+
+    /// <summary>The next chunk; null once it is told to stop.</summary>
+    private async Task<TakenChunk?> TakeAsync(INatsJSConsumer waiting, CancellationToken stop)
+    {
         while (!stop.IsCancellationRequested)
         {
             try
             {
                 if (await waiting.NextAsync<byte[]>(opts: new NatsJSNextOpts { Expires = AskAgain }, cancellationToken: stop) is { Data: { } data, Metadata: { } about } message)
-                    await AnswerAsync(message, data, about);
+                {
+                    metrics.Waiting.Set(about.NumPending);
+                    if (about.NumDelivered > 1)
+                        metrics.Again.Inc();
+                    return TakenChunk.Of(message, data, about.NumDelivered);
+                }
             }
             catch (OperationCanceledException) when (stop.IsCancellationRequested)
             {
-                return;
+                return null;
             }
             catch (Exception away) when (away is NatsException or OperationCanceledException)
             {
-                // What was not acknowledged comes again.
-                Console.Error.WriteLine($"The queue does not answer ({away.GetType().Name}); trying again.");
-                await Task.Delay(AskAgain, CancellationToken.None);
+                await WaitAsync(away);
             }
+        }
+
+        return null;
+    }
+
+    /// <summary>Keeps the replies to a chunk, or the chunk itself where it was tried too often, and lets the queue forget it.</summary>
+    private async Task HandOverAsync(TakenChunk chunk, byte[]? replies)
+    {
+        try
+        {
+            if (replies is null)
+            {
+                await queue.BuryAsync(chunk.Job, chunk.Index, chunk.Data, CancellationToken.None);
+                await chunk.Message.AckTerminateAsync();
+                metrics.Buried.Inc();
+                return;
+            }
+
+            await queue.FinishAsync(chunk.Job, chunk.Index, rules.Revision, replies, CancellationToken.None);
+            await chunk.Message.AckAsync(new AckOpts { DoubleAck = true });
+            metrics.Finished.Inc();
+        }
+        catch (Exception away) when (away is NatsException or OperationCanceledException)
+        {
+            await WaitAsync(away);
         }
     }
 
-    private async Task AnswerAsync(INatsJSMsg<byte[]> message, byte[] data, NatsJSMsgMetadata about)
+    /// <summary>Gives the queue time to come back; what was not acknowledged comes again.</summary>
+    private static Task WaitAsync(Exception away)
     {
-        var parts = message.Subject.Split('.');
-        var (job, index) = (parts[^2], int.Parse(parts[^1], System.Globalization.CultureInfo.InvariantCulture));
-        metrics.Waiting.Set(about.NumPending);
-        if (about.NumDelivered > 1)
-            metrics.Again.Inc();
-        if (about.NumDelivered > MostTries)
-        {
-            await queue.BuryAsync(job, index, data, CancellationToken.None);
-            await message.AckTerminateAsync();
-            metrics.Buried.Inc();
-            return;
-        }
-
-        var replies = await AnswerAsync(Packed.Read(data, Written.As.Chunk));
-        await queue.FinishAsync(job, index, rules.Revision, replies, CancellationToken.None);
-        await message.AckAsync(new AckOpts { DoubleAck = true });
-        metrics.Finished.Inc();
+        Console.Error.WriteLine($"The queue does not answer ({away.GetType().Name}); trying again.");
+        return Task.Delay(AskAgain, CancellationToken.None);
     }
 
     private async Task<byte[]> AnswerAsync(Chunk chunk)

@@ -56,7 +56,8 @@ internal sealed class ArithmeticSchemas : IDocumentFilter
         _ => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
     };
 
-    private static OpenApiSchema Object(IEnumerable<string> required, params (string Name, OpenApiSchema Schema)[] members) => new()
+    /// <summary>An object with these members and no others.</summary>
+    internal static OpenApiSchema Object(IEnumerable<string> required, params (string Name, OpenApiSchema Schema)[] members) => new()
     {
         Type = JsonSchemaType.Object,
         AdditionalPropertiesAllowed = false,

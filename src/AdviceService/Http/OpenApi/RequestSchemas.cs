@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Evidence;
 using Advice.Findings;
+using Advice.FreezeFrames;
 using AdviceService.Catalogues;
 using AdviceService.Requests;
 using Microsoft.OpenApi;
@@ -115,6 +116,9 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         schemas.Remove(nameof(Advice.Documents.Quantity));
         Replace(nameof(FindingReport), "with", Inputs());
         schemas.Remove(nameof(Advice.Arithmetic.Given));
+        schemas["FreezeFrame"] = Frame();
+        foreach (var type in new[] { nameof(AdviceRequest), nameof(WhyNotQuestion), nameof(InspectionRequest), nameof(IntakeRequest) })
+            Own(schemas[type]).Properties!["freezeFrame"] = new OpenApiSchemaReference("FreezeFrame");
 
         void Replace(string type, string name, OpenApiSchema schema)
         {
@@ -156,6 +160,14 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
             .ToDictionary(inputs => inputs.Key, IOpenApiSchema (inputs) => inputs.Select(ArithmeticSchemas.Described).ToList() is [var only] ? only
                 : new OpenApiSchema { AnyOf = [.. inputs.OrderBy(input => input.What, StringComparer.Ordinal).Select(ArithmeticSchemas.Described)] }),
     };
+
+    private static OpenApiSchema Frame()
+    {
+        var frame = ArithmeticSchemas.Object([], [.. FrameInputs.All.Select(member => (member.Name, ArithmeticSchemas.Described(member)))]);
+        frame.MinProperties = 1;
+        frame.Description = "The values that the engine control stored with a trouble code. Where a check says so, they count as findings, unless there is one of that check.";
+        return frame;
+    }
 
     private static OpenApiSchema Requires(string name) => new() { Required = Names(name) };
 

@@ -1,0 +1,28 @@
+using Advice.Arithmetic;
+
+namespace Advice.Knowledge;
+
+/// <summary>One test on a freeze frame: a word among some, or a number in a half-open range.</summary>
+/// <param name="Member">The member.</param>
+/// <param name="Words">Accepted words; empty for numbers.</param>
+/// <param name="AtLeast">Smallest accepted number, in the unit of the member.</param>
+/// <param name="Below">First number no longer accepted.</param>
+public sealed record FrameTest(Input Member, IReadOnlyList<string> Words, double? AtLeast, double? Below)
+{
+    /// <summary>Whether the frame passes; unknown where it lacks the member.</summary>
+    public Truth Test(Given frame) => !frame.All.TryGetValue(Member, out var value) ? Truth.Unknown
+        : (value is double number ? (AtLeast is null || number >= AtLeast) && (Below is null || number < Below) : Words.Contains((string)value)) ? Truth.Yes : Truth.No;
+
+    /// <summary>What it asks for, as in "where …".</summary>
+    public override string ToString()
+    {
+        if (Member is not NumberInput number)
+            return $"{Member.Name} is {string.Join(" or ", Words)}";
+        string?[] bounds =
+        [
+            AtLeast is { } least ? FormattableString.Invariant($"at least {least} {number.Unit}") : null,
+            Below is { } below ? FormattableString.Invariant($"below {below} {number.Unit}") : null,
+        ];
+        return $"{Member.Name} is {string.Join(" and ", bounds.OfType<string>())}";
+    }
+}
