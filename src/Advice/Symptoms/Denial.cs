@@ -7,8 +7,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 {
     /// <summary>Words that may stand between "not" and what is denied: "I do not hear any loud squeal".</summary>
     private static readonly FrozenSet<string> Transparent = """
-        hear notice feel see observe experience find detect more other sign issue problem trouble symptom visible audible loud strange
-        unusual abnormal excessive weird make such
+        hear notice feel see smell observe experience find detect more other sign issue problem trouble symptom visible audible loud strange
+        unusual abnormal excessive weird make such one single hint trace drop whiff out
         """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly" }.ToFrozenSet(StringComparer.Ordinal);
@@ -23,7 +23,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private static readonly FrozenSet<string> Leading =
         "cause lead result end make let have".Split(' ').Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Repairing = new[] { "fixed", "repaired", "cured", "resolved", "solved" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Repairing = new[] { "fixed", "repaired", "cured", "resolved", "solved", "eliminated" }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Past = new[] { "ago", "last", "previously", "before", "year", "years", "warranty" }.ToFrozenSet(StringComparer.Ordinal);
 
@@ -50,9 +50,13 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>Whether the clause says that it was put right some time ago, and the sentence not that it is back.</summary>
     public bool IsMended(PhraseMatch match, IReadOnlyList<Word> sentence) =>
-        sentence.Any(w => w.Clause == match.First.Clause && Repairing.Contains(w.Surface) && !NegatedBefore(w.Index))
+        sentence.Any(w => (w.Clause == match.First.Clause || IsFirstOfNext(w, match)) && Repairing.Contains(w.Surface) && !NegatedBefore(w.Index))
         && sentence.Any(w => Past.Contains(w.Surface))
         && !sentence.Any(w => w.Surface is "back" or "again" or "still" or "returned" or "but");
+
+    /// <summary>"A squeal last year, fixed under warranty": it goes on speaking of the same.</summary>
+    private bool IsFirstOfNext(Word word, PhraseMatch match) =>
+        word.Clause == match.Last.Clause + 1 && words.FirstOrDefault(w => w.Clause == word.Clause && w.Kind == WordKind.Content) == word;
 
     /// <summary>Whether "not", "no" or "stopped" governs the phrase, before it or inside it.</summary>
     public bool Governs(PhraseMatch match)
@@ -63,7 +67,10 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
                 return true;
         }
 
-        return IsDeniedBefore(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
+        var retraction = new Retraction(words);
+        if (IsDeniedBefore(match))
+            return !retraction.IsOnlyUntil(match);
+        return retraction.TakesBack(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
     }
 
     /// <summary>Whether the words after the phrase say that it has ceased: "is gone", "went away".</summary>
@@ -94,9 +101,9 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     public bool Continues(PhraseMatch first, PhraseMatch second)
     {
         var or = false;
-        for (var i = first.Last.Index + 1; i < second.First.Index; i++)
+        for (var i = first.First.Index + 1; i < second.Last.Index; i++)
         {
-            if (words[i].Kind == WordKind.Content && words[i].Term != "not")
+            if (!first.Words.Contains(words[i]) && !second.Words.Contains(words[i]) && words[i].Kind == WordKind.Content && words[i].Term != "not")
                 return false;
             or |= words[i].Surface is "or" or "nor";
         }
@@ -108,14 +115,20 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     private bool IsDeniedBefore(PhraseMatch match)
     {
-        for (var i = match.First.Index - 1; i >= 0 && words[i].Clause == match.First.Clause && !used[i]; i--)
+        var listed = false;
+        for (var i = match.First.Index - 1; i >= 0 && !used[i] && (words[i].Clause == match.First.Clause || (listed && words[i].Sentence == match.First.Sentence)); i--)
         {
+            listed |= words[i].Surface is "any" or "or" or "nor";
             if (words[i].Surface == "used" && words[i + 1].Surface == "to")
                 return !NegatedBefore(i);
             if (Excludes(i))
                 return true;
             if (IsNegator(i))
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
+            if (words[i].Surface == "once" && i > 0 && IsNegator(i - 1))
+                return true;
+            if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !Returns(match.Last.Index))) && !NegatedBefore(i))
+                return !words.Take(i).Reverse().TakeWhile(w => w.Clause == words[i].Clause).Any(w => w.Surface is "nobody" or "none" or "neither");
             if (words[i].Surface is "stopped" or "quit" && words[NextContent(i + 1, words[i].Clause)].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return true;
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
@@ -129,11 +142,15 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private bool Excludes(int i) => words[i].Surface switch
     {
         "instead" or "nothing" or "neither" => true,
+        "none" => Follows(i, "of"),
         "than" => i > 0 && words[i - 1].Surface == "rather",
         "free" => Follows(i, "of") || Follows(i, "from"),
         "yet" => Follows(i, "to"),
         _ => false,
     };
+
+    /// <summary>"Ruled out a misfire", "got rid of the squeal".</summary>
+    private bool RidsOf(int i) => words[i].Surface == "rid" || (words[i].Term == "rul" && Follows(i, "out"));
 
     /// <summary>"Any squeal? None."</summary>
     private bool IsAnsweredNo(PhraseMatch match)
@@ -147,10 +164,14 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private bool HasEnded(PhraseMatch match)
     {
         var next = NextContent(match.Last.Index + 1, match.Last.Clause);
-        if (next < 0 || !(match.Last.Is("<trouble>") || match.Last.Term is "smell" or "light") || Joined(match.Last.Index, next))
+        if (next < 0 || !(match.Last.Is("<trouble>") || match.Last.Term is "smell" or "light" or "smok" or "misfir" or "steam" or "fume") || Joined(match.Last.Index, next))
             return false;
         if (words[next].Term == "not")
-            return NextContent(next + 1, match.Last.Clause) is var verb and >= 0 && (words[verb].Surface == "returned" || (words[verb].Term == "come" && Follows(verb, "back")));
+            return NextContent(next + 1, match.Last.Clause) is var verb and >= 0 && (words[verb].Surface == "returned" || (words[verb].Term == "com" && Follows(verb, "back")));
+        if (match.Last.Term == "light" && (words[next].Surface == "goout" || (words[next].Surface == "gone" && Follows(next, "off"))))
+            return !Returns(next);
+        if (words[next].Surface == "gone" && next + 1 < words.Count && words[next + 1].Surface is "since" or "now")
+            return !Returns(next);
         var ended = (Ended.Contains(words[next].Surface) && (words[next].Surface != "went" || Follows(next, "away"))) || Repairing.Contains(words[next].Surface);
         return ended && !Returns(next);
     }

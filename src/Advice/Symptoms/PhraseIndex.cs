@@ -135,6 +135,10 @@ internal sealed class PhraseIndex
         return false;
     }
 
+    /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
+    private static bool IsTornFromNegation(List<Word> words) =>
+        Enumerable.Range(1, words.Count - 1).Any(i => words[i - 1].Term is "not" or "no" && words[i - 1].Clause != words[i].Clause);
+
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
     /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
@@ -188,7 +192,7 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places)
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places) || IsTornFromNegation(words)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !IsSaidOf(sentence, found, inversions > 0)))
             return null;

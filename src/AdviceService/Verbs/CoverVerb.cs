@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Advice.Rules.Bench;
 using Advice.Rules.Bench.Conditions;
+using Advice.Rules.Bench.Probes;
 using Advice.Rules.Cases;
 
 namespace AdviceService.Verbs;
@@ -13,12 +14,13 @@ internal static class CoverVerb
     {
         var least = new Option<double>("--at-least") { Description = "Fail where the cases showed less than this percentage of all conditions both ways" };
         var list = new Option<bool>("--list") { Description = "List the conditions that were never seen both ways, and the ids that no case touches" };
-        var cover = new Command("cover", "Show which conditions of rules the cases showed both ways") { least, list };
-        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least), parsed.GetValue(list)));
+        var probes = new Option<bool>("--probes") { Description = "Make up cases for each condition of each rule, met, contradicted and left open, and show what they show beside the cases" };
+        var cover = new Command("cover", "Show which conditions of rules the cases showed both ways") { least, list, probes };
+        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least), parsed.GetValue(list), parsed.GetValue(probes)));
         return cover;
     }
 
-    private static int Cover(RuleFolders folders, double least, bool list)
+    private static int Cover(RuleFolders folders, double least, bool list, bool probes)
     {
         if (RuleFolder.Load(folders) is not { } book)
             return 1;
@@ -33,6 +35,13 @@ internal static class CoverVerb
         Console.WriteLine("Entries that a case touches");
         foreach (var kind in new Coverage(book.Catalogue, assessed).Kinds)
             Write(kind.Kind, kind.Count, kind.Untouched, list);
+        if (probes)
+        {
+            Console.WriteLine();
+            foreach (var line in new ProbeReport(new RuleProbes(book).Rules, conditions).Lines(list))
+                Console.WriteLine(line);
+        }
+
         var seen = conditions.Count(condition => condition.BothWays);
         var share = conditions.Count == 0 ? 1 : (double)seen / conditions.Count;
         Console.WriteLine();

@@ -25,7 +25,7 @@ public class RulesVerbTests
     [InlineData(0, "digraph", "graph", "steering")]
     [InlineData(0, "</svg>", "graph", "steering", "--format", "svg")]
     [InlineData(1, "did you mean 'steering'?", "graph", "stering")]
-    [InlineData(0, "of the conditions seen both ways", "cover", "--at-least", "72")]
+    [InlineData(0, "of the conditions seen both ways", "cover", "--at-least", "86")]
     [InlineData(1, "did you mean 'coolant-hose-weak'?", "explain", "coolant-hose-weka", "--sensitivity")]
     [InlineData(1, "Name an ID", "explain")]
     [InlineData(1, "--draws must be at least 1", "explain", "--sensitivity", "--draws", "0")]
@@ -52,7 +52,7 @@ public class RulesVerbTests
 
         var (ended, output, error) = await Here.ToEndAsync("rules", "explain", "--sensitivity", "--draws", "20", "--rules", folder.FullName);
         var (_, alone, _) = await Here.ToEndAsync("rules", "explain", "disc-squeal", "--sensitivity", "--rules", folder.FullName);
-        var (below, cover, missed) = await Here.ToEndAsync("rules", "cover", "--at-least", "100", "--rules", folder.FullName);
+        var (below, cover, missed) = await Here.ToEndAsync("rules", "cover", "--at-least", "100", "--probes", "--rules", folder.FullName);
         folder.Delete(recursive: true);
 
         Assert.True(ended == 0, error);
@@ -62,6 +62,7 @@ public class RulesVerbTests
         Assert.Contains("often 0.5 → usually 0.8", alone, StringComparison.Ordinal);
         Assert.Equal(1, below);
         Assert.Contains("Below 100 %", cover + missed, StringComparison.Ordinal);
+        Assert.Matches(@"100\.0 %  all rules +2 ", cover);
     }
 
     [Fact]

@@ -14,6 +14,12 @@ internal sealed record ConditionalRule(Rule Rule, string Kind, IReadOnlyList<Rul
     private const double Likely = 0.5;
     private const double Certain = 1;
 
+    private static readonly List<string> Kinds = ["shows", "prone", "fits", "implies", "warns", "driving", "normal"];
+
+    /// <summary>All rules of a set, by kind in the order of the rule format, then id.</summary>
+    public static IEnumerable<ConditionalRule> All(Catalogue catalogue) => catalogue.Rules.Values.Select(rule => Of(rule, catalogue))
+        .OrderBy(rule => Kinds.IndexOf(rule.Kind)).ThenBy(rule => rule.Rule.Id, StringComparer.Ordinal);
+
     /// <summary>The rule in its conditions.</summary>
     public static ConditionalRule Of(Rule rule, Catalogue catalogue) => rule switch
     {
