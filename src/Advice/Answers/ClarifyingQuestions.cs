@@ -7,7 +7,7 @@ namespace Advice.Answers;
 
 /// <summary>
 /// What to ask after reading a text: first what unclear words mean, then what would tell most about the suspects. Where nothing at all was
-/// understood, it asks which system it is about, those that the text speaks of first.
+/// understood, it asks for the systems that the text speaks of, then for what tells most about the system, then for the other systems.
 /// </summary>
 internal sealed class ClarifyingQuestions(Catalogue catalogue)
 {
@@ -23,13 +23,14 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
         var telling = questions.Select(question => QuestionWriter.Write(question, audience))
             .Select(question => new IntakeQuestion(question.Ask, question.Symptom, null, question.IfYes, question.IfNo));
         var heard = reading.Case.Reports.Count > 0 || reading.Case.Codes.Count > 0 || reading.Case.Outcomes.Count > 0;
-        return unclear.Concat(telling).Concat(heard ? [] : Systems(reading, audience))
+        var spokenOf = reading.Complaint.Mentions.Select(mention => mention.System).ToHashSet();
+        var systems = heard ? null : Systems(reading).ToLookup(system => spokenOf.Contains(system.Id), system => Ask(system.Trouble!, null, audience));
+        return unclear.Concat(systems?[true] ?? []).Concat(telling).Concat(systems?[false] ?? [])
             .Where(question => !spoken.Contains(question.Symptom)).DistinctBy(question => question.Symptom).Take(Most);
     }
 
-    private IEnumerable<IntakeQuestion> Systems(CaseReading reading, Audience audience) => catalogue.Systems.Where(system => system.Trouble is not null)
-        .OrderByDescending(system => reading.Complaint.Mentions.Where(mention => mention.System == system.Id).Sum(mention => mention.Weight))
-        .Select(system => Ask(system.Trouble!, null, audience));
+    private IEnumerable<VehicleSystem> Systems(CaseReading reading) => catalogue.Systems.Where(system => system.Trouble is not null)
+        .OrderByDescending(system => reading.Complaint.Mentions.Where(mention => mention.System == system.Id).Sum(mention => mention.Weight));
 
     private IntakeQuestion Ask(string symptom, string? about, Audience audience)
     {

@@ -1,5 +1,7 @@
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Suspects;
+using Advice.Vehicles;
 
 namespace Advice.Answers;
 
@@ -9,9 +11,12 @@ internal sealed class CodeDecoder(Catalogue catalogue)
     private const int MostCauses = 5;
     private const int Family = 3;
 
-    /// <summary>What the code says.</summary>
-    public DecodedCode Decode(string code, Audience audience)
+    private readonly PriorOnVehicle _priors = new(catalogue);
+
+    /// <summary>What the code says, of faults that the vehicle can have.</summary>
+    public DecodedCode Decode(string code, Case @case)
     {
+        var audience = @case.Workshop.Reader;
         var families = catalogue.CodeFamilies.Where(family => code.StartsWith(family.Starts, StringComparison.Ordinal)).ToList();
         var scope = families.Find(family => family.Scope is not null)?.Scope ?? CodeScope.Standard;
         var known = catalogue.Codes.GetValueOrDefault(code);
@@ -22,7 +27,7 @@ internal sealed class CodeDecoder(Catalogue catalogue)
             scope == CodeScope.Standard ? families.Find(family => family.Starts.Length >= Family)?.Name.For(audience) : null,
             known is not null,
             known?.Meaning.For(audience),
-            known is null ? [] : [.. Causes(code, audience)],
+            known is null ? [] : [.. Causes(code, @case.Vehicle, audience)],
             families.Find(family => family.Caveat is not null)?.Caveat?.For(audience));
     }
 
@@ -31,11 +36,12 @@ internal sealed class CodeDecoder(Catalogue catalogue)
         ? [code]
         : catalogue.Rules.Values.OfType<ImpliesRule>().Where(rule => rule.Sign == code).Select(rule => rule.Implied).Order(Comparer<Sign>.Create((a, b) => string.CompareOrdinal(a.Id, b.Id)));
 
-    private IEnumerable<CodeCause> Causes(string code, Audience audience)
+    private IEnumerable<CodeCause> Causes(string code, Vehicle vehicle, Audience audience)
     {
         var sign = Sign.Code(code);
         var causes = Signs(sign).SelectMany(one => catalogue.ShowsBySign[one]).GroupBy(rule => rule.Fault)
-            .Select(rules => (Fault: catalogue.Faults[rules.Key], Often: rules.Max(rule => rule.Often) * catalogue.Faults[rules.Key].Prior)).ToList();
+            .Select(rules => (Fault: catalogue.Faults[rules.Key], Often: rules.Max(rule => rule.Often * rule.When.Share(vehicle)) * _priors.Of(catalogue.Faults[rules.Key], vehicle, [])))
+            .Where(cause => cause.Often > 0).ToList();
         var all = catalogue.Leaks[sign] + causes.Sum(cause => cause.Often);
         return causes.OrderByDescending(cause => cause.Often).ThenBy(cause => cause.Fault.Id, StringComparer.Ordinal).Take(MostCauses)
             .Select(cause => new CodeCause(cause.Fault.Id, cause.Fault.Name.For(audience), Math.Round(cause.Often / all, 2)));

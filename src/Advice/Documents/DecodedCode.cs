@@ -9,7 +9,7 @@ namespace Advice.Documents;
 /// <param name="Family">What its first digits stand for; null where only the maker knows.</param>
 /// <param name="Known">Whether the rule set knows its meaning.</param>
 /// <param name="Meaning">Its meaning; null where it is not known.</param>
-/// <param name="PointsTo">Faults that set it, the likeliest first.</param>
+/// <param name="PointsTo">Faults of this vehicle that set it, the likeliest first.</param>
 /// <param name="DoesNotProve">What it does not prove.</param>
 public sealed record DecodedCode(
     string Code, string Group, CodeScope Scope, string? Family, bool Known, string? Meaning, IReadOnlyList<CodeCause> PointsTo, string? DoesNotProve);

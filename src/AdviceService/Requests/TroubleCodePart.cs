@@ -5,11 +5,12 @@ internal static class TroubleCodePart
 {
     private const int Length = 5;
 
-    /// <summary>Reads one code; the rules need not know it.</summary>
+    /// <summary>Reads one code, with or without spaces and capitals, as readers print it and people type it; the rules need not know it.</summary>
     public static string? Read(JsonValue code)
     {
-        if (code.Text(JsonValue.LongestId)?.ToUpperInvariant() is not { } text)
+        if (code.Text(JsonValue.LongestId) is not { } written)
             return null;
+        var text = written.Replace(" ", "", StringComparison.Ordinal).ToUpperInvariant();
         if (!IsCode(text))
             code.Errors.BadValue(code.At, ErrorCode.InvalidTroubleCode, "Must be P, C, B or U, a digit from 0 to 3 and three hexadecimal digits, such as P0301.");
         return text;

@@ -172,4 +172,40 @@ public class IntakeTests(RunningService service)
         Assert.True(answer.IsSuccessStatusCode, text);
         return JsonDocument.Parse(text).RootElement;
     }
+
+    /// <summary>What each range of codes is (SAE J2012, from memory): P30 to P33 are the maker's, P34 to P39 the standard's, B3 and C3 are kept for later.</summary>
+    [Theory]
+    [InlineData("p0301", "P0301", "standard", true)]
+    [InlineData(" P 0301 ", "P0301", "standard", true)]
+    [InlineData("P0999", "P0999", "standard", false)]
+    [InlineData("P1234", "P1234", "maker", false)]
+    [InlineData("P2FFF", "P2FFF", "standard", false)]
+    [InlineData("P33ff", "P33FF", "maker", false)]
+    [InlineData("P3400", "P3400", "standard", false)]
+    [InlineData("P3FFF", "P3FFF", "maker", false)]
+    [InlineData("B0001", "B0001", "standard", false)]
+    [InlineData("B3000", "B3000", "reserved", false)]
+    [InlineData("C1234", "C1234", "maker", false)]
+    [InlineData("U0100", "U0100", "standard", true)]
+    [InlineData("U1000", "U1000", "maker", false)]
+    [InlineData("P0000", "P0000", "standard", false)]
+    public async Task Intake_Code_IsTakenApart(string written, string code, string scope, bool known)
+    {
+        var decoded = Assert.Single((await service.AskAsync("/v1/intake", $$"""{"troubleCodes":["{{written}}"]}""")).GetProperty("troubleCodes").EnumerateArray());
+
+        Assert.Equal((code, scope, known), (decoded.GetProperty("code").GetString(), decoded.GetProperty("scope").GetString(), decoded.GetProperty("known").GetBoolean()));
+        Assert.NotEmpty(decoded.GetProperty("doesNotProve").GetString()!);
+        Assert.Equal(known, decoded.GetProperty("pointsTo").GetArrayLength() > 0);
+    }
+
+    [Theory]
+    [InlineData("gasoline", "glow-plug-failed")]
+    [InlineData("diesel", "ignition-coil-failed")]
+    public async Task Intake_CodeOfAKnownVehicle_PointsToNothingThatItHasNot(string fuel, string never)
+    {
+        var decoded = (await service.AskAsync("/v1/intake", $$"""{"vehicle":{"fuel":"{{fuel}}"},"troubleCodes":["P0301"]}""")).GetProperty("troubleCodes")[0];
+
+        Assert.NotEmpty(decoded.GetProperty("pointsTo").EnumerateArray());
+        Assert.DoesNotContain(decoded.GetProperty("pointsTo").EnumerateArray(), cause => cause.GetProperty("fault").GetString() == never);
+    }
 }
