@@ -51,7 +51,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
             reader.Refuse(ErrorCode.AsksNothing, "odds", "odds of 1 change nothing");
         return new ProneRule(
             id, Named(reader, reader.OneOrMore("fault", "faults", tables.Faults), "fault", "faults"), ServiceTest(reader), odds,
-            conditions.Read(reader), reader.TextPair("because"), sources.Optional(reader));
+            conditions.Read(reader), reader.TextPair("because"), sources.Required(reader));
     }
 
     private ServiceTest? ServiceTest(EntryReader rule)
@@ -117,7 +117,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
         if (share == 1)
             reader.Refuse(ErrorCode.OutOfRange, "share", "a share of 1 would deny every fault; it must be below 1");
         return new NormalRule(
-            id, symptom, Occasions(reader), Without(reader, symptom), share, conditions.Read(reader), reader.TextPair("text"), sources.Optional(reader));
+            id, symptom, Occasions(reader), Without(reader, symptom), share, conditions.Read(reader), reader.TextPair("text"), sources.Required(reader));
     }
 
     private Sign Sign(EntryReader reader)

@@ -37,9 +37,10 @@ internal sealed class YamlReader
         }
 
         YamlReader? reader = null;
+        var text = "";
         try
         {
-            var text = Utf8.GetString(file.Content.Span).TrimStart('\uFEFF');
+            text = Utf8.GetString(file.Content.Span).TrimStart('\uFEFF');
             RefuseTabs(file.Path, text);
             reader = new YamlReader(file.Path, text, problems);
             return reader.Document(start);
@@ -50,7 +51,7 @@ internal sealed class YamlReader
         }
         catch (YamlException error)
         {
-            problems.Add(ErrorCode.MalformedYaml, Of(file.Path, error.Start), $"not well-formed YAML: {YamlTrouble.Of(error)}");
+            problems.Add(ErrorCode.MalformedYaml, Of(file.Path, error.Start), $"not well-formed YAML: {YamlTrouble.Of(error, text)}");
         }
         catch (InvalidOperationException)
         {

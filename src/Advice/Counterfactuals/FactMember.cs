@@ -8,7 +8,7 @@ namespace Advice.Counterfactuals;
 /// <param name="At">The member, as a JSON pointer.</param>
 /// <param name="Json">The value there.</param>
 /// <param name="Set">States it.</param>
-internal sealed record FactMember(string At, JsonNode Json, Func<VehicleDescription, VehicleDescription> Set)
+public sealed record FactMember(string At, JsonNode Json, Func<VehicleDescription, VehicleDescription> Set)
 {
     /// <summary>The member that states a word or truth; null where no request can.</summary>
     public static FactMember? Of(string fact, string word) => fact switch

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Advice.Inference;
 using Advice.Knowledge;
 using Advice.Symptoms;
@@ -5,16 +6,29 @@ using Advice.Symptoms;
 namespace Advice.Questions;
 
 /// <summary>Which unreported symptoms would tell most about what is suspected.</summary>
-public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
+public sealed class QuestionChoice
 {
     private const int Most = 3;
     private const double LeastWorth = 0.001;
 
-    private readonly ILookup<string, ShowsRule> _showsByFault = catalogue.Rules.Values.OfType<ShowsRule>()
-        .Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
+    private readonly Catalogue _catalogue;
+    private readonly Assessment _assessment;
+    private readonly Symptom[] _symptoms;
+    private readonly FrozenDictionary<string, (int Symptom, ShowsRule Rule)[]> _shownByFault;
 
-    /// <summary>Symptoms that say no more than that something is wrong with a system: no good question once something is suspected.</summary>
-    private readonly HashSet<string> _vague = [.. catalogue.Systems.Select(system => system.Trouble).OfType<string>()];
+    /// <summary>Questions by a rule set.</summary>
+    public QuestionChoice(Catalogue catalogue, Assessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(catalogue);
+        (_catalogue, _assessment) = (catalogue, assessment);
+        // Symptoms that say no more than that something is wrong with a system are no good question once something is suspected.
+        var vague = catalogue.Systems.Select(system => system.Trouble).OfType<string>().ToHashSet();
+        _symptoms = [.. catalogue.Symptoms.Values.OrderBy(symptom => symptom.Id, StringComparer.Ordinal)];
+        var numbers = _symptoms.Index().ToDictionary(one => one.Item.Id, one => one.Index);
+        var shows = catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && !vague.Contains(rule.Sign.Id))
+            .OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault, rule => (numbers[rule.Sign.Id], rule));
+        _shownByFault = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => shows[fault].ToArray());
+    }
 
     /// <summary>The questions, most useful first, ties by symptom; none where nothing is suspected.</summary>
     public IReadOnlyList<Question> Choose(Advised advised)
@@ -25,28 +39,27 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
             return [];
         var probabilities = suspects.Select(suspect => suspect.Probability).ToArray();
         var harms = suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm / harm).ToArray();
-        var asked = Links(advised).Select(one => (Symptom: one.Key, Worth: Worth(one.Key, one.Value, probabilities, harms)))
+        var asked = Links(advised).Index().Where(one => one.Item is not null)
+            .Select(one => (Symptom: _symptoms[one.Index].Id, Worth: Worth(_symptoms[one.Index].Id, one.Item!, probabilities, harms)))
             .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
             .ThenBy(one => one.Symptom, StringComparer.Ordinal).Take(Most).ToList();
-        var answers = assessment.Foresee(advised.Case, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
-        return [.. asked.Zip(answers, (one, after) => new Question(catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
+        var answers = _assessment.Foresee(advised.Case, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
+        return [.. asked.Zip(answers, (one, after) => new Question(_catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
     }
 
-    /// <summary>What the raised suspects would show, by symptom that nobody has spoken of yet, nor said that it cannot be told.</summary>
-    private Dictionary<string, List<CauseLink>> Links(Advised advised)
+    /// <summary>What the raised suspects would show, for each symptom that nobody has spoken of yet, nor said that it cannot be told.</summary>
+    private List<CauseLink>?[] Links(Advised advised)
     {
-        var vehicle = advised.Case.Vehicle;
-        var spoken = advised.Spoken;
-        var links = new Dictionary<string, List<CauseLink>>();
+        var (vehicle, spoken) = (advised.Case.Vehicle, advised.Spoken);
+        var settled = Array.ConvertAll(_symptoms, symptom => spoken.Contains(symptom.Id) || advised.Case.Unsure.Contains(symptom.Id));
+        var links = new List<CauseLink>?[_symptoms.Length];
         foreach (var (cause, suspect) in advised.Suspicion.Raised.Index())
         {
-            foreach (var rule in _showsByFault[suspect.Instance.Fault.Id])
+            foreach (var (symptom, rule) in _shownByFault[suspect.Instance.Fault.Id])
             {
-                if (spoken.Contains(rule.Sign.Id) || advised.Case.Unsure.Contains(rule.Sign.Id) || _vague.Contains(rule.Sign.Id) || rule.When.Test(vehicle) == Truth.No || rule.Without.Any(spoken.Contains))
+                if (settled[symptom] || rule.When.Test(vehicle) == Truth.No || (rule.Without.Count > 0 && rule.Without.Any(spoken.Contains)))
                     continue;
-                if (!links.TryGetValue(rule.Sign.Id, out var linked))
-                    links[rule.Sign.Id] = linked = [];
-                linked.Add(new CauseLink(cause, rule.Often * rule.When.Share(vehicle)));
+                (links[symptom] ??= []).Add(new CauseLink(cause, rule.Often * rule.When.Share(vehicle)));
             }
         }
 
@@ -54,7 +67,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     }
 
     private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
-        ExpectedChange.Worth(probabilities, harms, catalogue.Leaks[Sign.Symptom(symptom)], links);
+        ExpectedChange.Worth(probabilities, harms, _catalogue.Leaks[Sign.Symptom(symptom)], links);
 
     private static Report Answer(string symptom, bool yes) => new(symptom, [], null, yes);
 }

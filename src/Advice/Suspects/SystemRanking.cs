@@ -19,8 +19,7 @@ public sealed class SystemRanking(Catalogue catalogue)
     /// <summary>Weight of the logarithm of how many faults of a system a vehicle has.</summary>
     private const double OfBaseRate = 0.25;
 
-    private readonly PriorOnVehicle _priors = new(catalogue);
-    private readonly ILookup<string, Fault> _faults = catalogue.Faults.Values.ToLookup(fault => fault.System);
+    private readonly SystemBaseRates _baseRates = new(catalogue);
 
     /// <summary>The likeliest systems, at most five; none where the case says nothing of any.</summary>
     /// <param name="case">The case.</param>
@@ -31,12 +30,13 @@ public sealed class SystemRanking(Catalogue catalogue)
             .ToDictionary(group => group.Key, group => group.Aggregate(1.0, (rest, suspect) => rest * (1 - suspect.Probability)));
         if (free.Count == 0 && @case.Named.Most == 0)
             return [];
+        var expected = _baseRates.On(@case.Vehicle);
         return
         [
             .. catalogue.Systems
                 .Select(system => new SuspectedSystem(system, 1 - free.GetValueOrDefault(system.Id, 1), @case.Named.Weight(system.Id)))
                 .OrderByDescending(one => Math.Round(
-                    Math.Log(one.Probability + Unraised) + (ForEachMention * one.Named) + (OfBaseRate * Math.Log(_faults[one.System.Id].Sum(fault => _priors.Of(fault, @case.Vehicle, [])) + Unraised)), 9))
+                    Math.Log(one.Probability + Unraised) + (ForEachMention * one.Named) + (OfBaseRate * Math.Log(expected.GetValueOrDefault(one.System.Id) + Unraised)), 9))
                 .ThenBy(one => one.System.Id, StringComparer.Ordinal)
                 .Take(Most),
         ];

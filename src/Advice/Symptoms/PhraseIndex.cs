@@ -20,8 +20,8 @@ internal sealed class PhraseIndex
     private const double OfClass = 0.9;
     private const double NearShare = 0.4;
     private const double NearConfidence = 0.55;
-    private readonly FrozenDictionary<string, Phrase[]> byTerm;
-    private readonly FrozenDictionary<string, Phrase[]> classedByTerm;
+    private readonly FrozenDictionary<string, IndexedPhrase[]> byTerm;
+    private readonly FrozenDictionary<string, IndexedPhrase[]> classedByTerm;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
     private readonly int gaps;
@@ -36,15 +36,15 @@ internal sealed class PhraseIndex
         this.gaps = gaps;
         this.strict = strict;
         var all = phrases.DistinctBy(p => (p.Meaning, string.Join(' ', p.Terms), p.Exact)).ToList();
-        byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: p)))
+        byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: new IndexedPhrase(p, Needs(p)))))
             .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
-        classedByTerm = byTerm.Where(p => p.Value.Any(q => q.HasClass))
-            .ToFrozenDictionary(p => p.Key, p => p.Value.Where(q => q.HasClass).ToArray(), StringComparer.Ordinal);
+        classedByTerm = byTerm.Where(p => p.Value.Any(q => q.Phrase.HasClass))
+            .ToFrozenDictionary(p => p.Key, p => p.Value.Where(q => q.Phrase.HasClass).ToArray(), StringComparer.Ordinal);
         parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
         weights = byTerm.ToFrozenDictionary(
-            p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Select(q => q.Meaning).Distinct().Count()), StringComparer.Ordinal);
+            p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Select(q => q.Phrase.Meaning).Distinct().Count()), StringComparer.Ordinal);
     }
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
@@ -54,6 +54,7 @@ internal sealed class PhraseIndex
     public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
         var phrases = patient ? classedByTerm : byTerm;
+        var said = TermBits.Of(sentence.SelectMany(word => word.Classes.Prepend(word.Term)));
         var found = new List<(int Place, string Term)>();
         for (var start = 0; start < sentence.Count; start++)
         {
@@ -61,8 +62,10 @@ internal sealed class PhraseIndex
             {
                 if (!phrases.TryGetValue(term, out var possible))
                     continue;
-                foreach (var phrase in possible)
+                foreach (var (phrase, needs) in possible)
                 {
+                    if (!said.MayHold(needs))
+                        continue;
                     found.Clear();
                     if (At(sentence, start, phrase, patient, found) is { } match && match.Confidence >= leastConfidence)
                         yield return match;
@@ -76,11 +79,16 @@ internal sealed class PhraseIndex
     public IEnumerable<Guess> Near(IReadOnlyList<Word> sentence)
     {
         var said = sentence.SelectMany(w => w.Classes.Prepend(w.Term)).Where(t => byTerm.ContainsKey(t) && !Phrase.IsTurning(t)).ToHashSet(StringComparer.Ordinal);
-        return said.Order(StringComparer.Ordinal).SelectMany(t => byTerm[t]).Where(p => p.Meaning.Length > 0 && p.Exact is null)
+        return said.Order(StringComparer.Ordinal).SelectMany(t => byTerm[t].Select(one => one.Phrase)).Where(p => p.Meaning.Length > 0 && p.Exact is null)
             .Select(p => (p.Meaning, Share: p.Terms.Where(said.Contains).Sum(t => weights[t]) / p.Terms.Sum(t => weights[t])))
             .Where(p => p.Share >= NearShare).GroupBy(p => p.Meaning, StringComparer.Ordinal)
             .Select(g => new Guess(g.Key, Math.Round(NearConfidence * g.Max(p => p.Share), 2)));
     }
+
+    /// <summary>The terms without which a phrase is not found, whatever stands around them.</summary>
+    private TermBits Needs(Phrase phrase) => phrase.Exact is null && (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial)
+        ? TermBits.Of(phrase.Terms.Where(term => term is not ("<failed>" or "<trouble>")))
+        : default;
 
     /// <param name="sentence">The words that count.</param>
     /// <param name="start">Place of the word that the phrase begins with.</param>

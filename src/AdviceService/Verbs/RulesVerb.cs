@@ -30,7 +30,7 @@ internal static class RulesVerb
         {
             var broken = parsing.GetAwaiter().GetResult().Errors.Where(error => error.Code != ErrorCode.FileNotRead).ToList();
             Messages.Print(Console.Error, broken, folders.Rules);
-            Console.Error.WriteLine($"{broken.Count} errors in case files so far; what they ask can be checked once the rules are right.");
+            Console.Error.WriteLine($"{broken.Count} {(broken.Count == 1 ? "error" : "errors")} in case files so far; what they ask can be checked once the rules are right.");
             return 1;
         }
 

@@ -10,6 +10,18 @@ public class RepositoryCasesTests
 
     public static TheoryData<string> Ids => [.. Set.Cases.Select(one => one.Id)];
 
+    public static TheoryData<string> Families => [.. Set.Cases.Select(Family).Distinct()];
+
+    /// <summary>What must come first, what must not come up, a caution, driving advice, and what is no fault.</summary>
+    [Theory]
+    [MemberData(nameof(Families))]
+    public void Family_HasEachKindOfCase(string family)
+    {
+        var asked = Set.Cases.Where(one => Family(one) == family).SelectMany(one => one.Expectations).Select(one => one.Expected).ToList();
+
+        Assert.All(["first: ", "never: ", "cautions: ", "driving: ", "normal: "], kind => Assert.Contains(asked, one => one.StartsWith(kind, StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Read_CaseFiles_NothingIsWrong() => Assert.Equal([], Set.Errors);
 
@@ -21,4 +33,6 @@ public class RepositoryCasesTests
 
         Assert.True(result.Passed, result.ToString());
     }
+
+    private static string Family(RuleCase @case) => @case.Place.File.Split('/')[0];
 }

@@ -65,6 +65,41 @@ public class RulesVerbTests
         Assert.Matches(@"100\.0 %  all rules +2 ", cover);
     }
 
+    /// <summary>What is wrong with a case file by itself is told although the rules cannot be used, and so is what cannot be told yet.</summary>
+    [Fact]
+    public async Task Check_RulesAndCasesBroken_NamesTheErrorsOfBoth()
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        File.Copy(Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Words", "words.yaml"), Path.Combine(folder.FullName, "words.yaml"));
+        await File.WriteAllTextAsync(Path.Combine(folder.FullName, "own.yaml"), "shows:\n  - {id: own, fault: pads-wron, symptom: squeal, often: often, because: It rubs., source: judgement}\n");
+        await File.WriteAllTextAsync(Path.Combine(folder.FullName, "own.cases.yaml"), "cases:\n  - id: squeals\n    given: {complaint: It squeals: loudly}\n");
+
+        var (ended, output, error) = await Here.ToEndAsync("rules", "check", "--rules", folder.FullName);
+        folder.Delete(recursive: true);
+
+        Assert.Equal((1, ""), (ended, output));
+        Assert.Contains("own.yaml(2,23): error unknown-id: unknown fault 'pads-wron'; did you mean 'pads-worn'?", error, StringComparison.Ordinal);
+        Assert.Contains("own.cases.yaml(3,34): error malformed-yaml: ", error, StringComparison.Ordinal);
+        Assert.Contains("1 error in case files so far; what they ask can be checked once the rules are right.", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Bench_SmallSet_NamesEachStageWithItsTime()
+    {
+        var folder = Directory.CreateTempSubdirectory("rules-");
+        File.Copy(Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Words", "words.yaml"), Path.Combine(folder.FullName, "words.yaml"));
+
+        var (none, _, without) = await Here.ToEndAsync("rules", "bench", "--rules", folder.FullName);
+        await File.WriteAllTextAsync(Path.Combine(folder.FullName, "own.cases.yaml"), "cases: [{id: squeals, given: {vehicle: {}, symptoms: [{symptom: squeal}]}, first: pad-look}]\n");
+        var (ended, output, _) = await Here.ToEndAsync("rules", "bench", "--rounds", "1", "--rules", folder.FullName);
+        folder.Delete(recursive: true);
+
+        Assert.Equal((1, "There are no cases to time."), (none, without.Trim()));
+        Assert.Equal(0, ended);
+        Assert.All(["load, first", "load, again", "matching", "inference", "advice in a second"], stage => Assert.Matches($@"(?m)^{stage}.* [0-9]+\.[0-9]", output));
+        Assert.Contains("1 cases, 1 rounds", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Diff_RuleMadeLaxer_NamesTheCaseAndWhatItWas()
     {
