@@ -8,7 +8,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds a check to the workshop arithmetic that its value goes into.</summary>
 internal static class ArithmeticBinder
 {
-    private static readonly string[] Members = ["computation", "input", "with", "asks", "facts"];
+    private static readonly string[] Members = ["computation", "input", "with", "asks", "facts", "judges"];
 
     // What has no unit in a computation is counted, or is the ratio of two like quantities; water has a density of 1 kg/L.
     private static readonly string[] Plain = ["count", "lambda", "kg/L"];
@@ -23,15 +23,30 @@ internal static class ArithmeticBinder
         return found;
     }
 
-    /// <summary>Reads it; null where the check names none.</summary>
+    /// <summary>Reads all that a check names, one or a list.</summary>
     /// <param name="check">The check.</param>
     /// <param name="unit">Unit that the check measures in; null where it does not measure.</param>
     /// <param name="facts">The facts about vehicles.</param>
     /// <param name="problems">Where to note errors.</param>
-    public static CheckArithmetic? Read(EntryReader check, string? unit, Table<VehicleFact> facts, Problems problems)
+    public static IReadOnlyList<CheckArithmetic> Read(EntryReader check, string? unit, Table<VehicleFact> facts, Problems problems)
     {
-        if (check.Inner("arithmetic", "arithmetic", Members) is not { } reader)
-            return null;
+        IReadOnlyList<EntryReader> readers = check.Raw("arithmetic") is ListNode
+            ? [.. check.Inners("arithmetic", "arithmetic", Members)]
+            : check.Inner("arithmetic", "arithmetic", Members) is { } only ? [only] : [];
+        List<CheckArithmetic> all = [.. readers.Select(reader => Read(check, reader, unit, facts, problems)).OfType<CheckArithmetic>()];
+        foreach (var name in InDoubt(all))
+            check.Refuse(ErrorCode.Contradiction, "arithmetic", $"'{name}' is not the same in the computations of this check, so that a finding can carry it for one of them only");
+        return all;
+    }
+
+    /// <summary>Names of inputs that a finding would carry for several computations, though they do not mean the same there.</summary>
+    private static IEnumerable<string> InDoubt(IEnumerable<CheckArithmetic> all) => all
+        .SelectMany(named => Computations.Find(named.Computation)!.Inputs.Where(input => named.Asks.Contains(input.Name)))
+        .GroupBy(input => input.Name).Where(same => same.Select(input => (input.GetType(), (input as NumberInput)?.Unit)).Distinct().Count() > 1)
+        .Select(same => same.Key);
+
+    private static CheckArithmetic? Read(EntryReader check, EntryReader reader, string? unit, Table<VehicleFact> facts, Problems problems)
+    {
         if (unit is null && reader.Has("input"))
             check.Refuse(ErrorCode.UnfitMember, "arithmetic", "only a measured value is an input of workshop arithmetic");
         var (computation, name) = (reader.Computation(), reader.TextOrNull("input"));
@@ -62,7 +77,17 @@ internal static class ArithmeticBinder
                 reader.Refuse(ErrorCode.UnknownWord, "facts", $"'{fact}' is no vehicle fact whose values are named like the words of '{member}'");
         }
 
-        return new CheckArithmetic(computation.Name, name, with, asks, known);
+        return new CheckArithmetic(computation.Name, name, with, asks, known) { Judges = Judges(reader, computation, name, problems) };
+    }
+
+    private static string? Judges(EntryReader reader, Computation computation, string? measured, Problems problems)
+    {
+        if (reader.TextOrNull("judges") is not { } judges)
+            return null;
+        IReadOnlyList<string> corrected = measured is null ? [] : computation.Corrects;
+        if (!corrected.Contains(judges))
+            problems.AddNoValue(reader.At("judges"), judges, "judges", corrected);
+        return judges;
     }
 
     private static void Measured(EntryReader reader, string name, Computation computation, string unit, Problems problems)

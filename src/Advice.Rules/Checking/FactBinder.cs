@@ -6,7 +6,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds the vehicle facts that conditions may ask for.</summary>
 internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems problems)
 {
-    private static readonly string[] Members = ["id", "name", "values", "truth", "number", "shares", "source"];
+    private static readonly string[] Members = ["id", "name", "values", "truth", "number", "kinds", "shares", "source"];
 
     /// <summary>Binds all entries.</summary>
     public void BindAll(IReadOnlyList<Entry> entries)
@@ -23,23 +23,36 @@ internal sealed class FactBinder(Tables tables, SourceBinder sources, Problems p
             reader.Refuse(ErrorCode.ChooseOne, "id", "a vehicle fact has exactly one of 'values', 'truth: true' and 'number: true'");
         sources.Optional(reader);
         var kind = number ? FactKind.Number : truth ? FactKind.Truth : FactKind.Word;
-        var values = truth ? new Dictionary<string, string> { ["true"] = "yes", ["false"] = "no" } : number ? [] : Values(reader);
+        var values = truth ? new Dictionary<string, string> { ["true"] = "yes", ["false"] = "no" } : number ? [] : Names(reader, "values", "value");
         if (number && reader.Has("shares"))
             reader.Refuse(ErrorCode.UnfitMember, "shares", "a number has no shares");
-        return new VehicleFact(id, name, kind, values, values.Count == 0 ? new Dictionary<string, double>() : Shares(reader, values));
+        return new VehicleFact(id, name, kind, values, values.Count == 0 ? new Dictionary<string, double>() : Shares(reader, values))
+        {
+            Kinds = Kinds(reader, values),
+        };
     }
 
-    private static Dictionary<string, string> Values(EntryReader reader)
+    private static Dictionary<string, IReadOnlyDictionary<string, string>> Kinds(EntryReader reader, Dictionary<string, string> values)
+    {
+        var kinds = new Dictionary<string, IReadOnlyDictionary<string, string>>(StringComparer.Ordinal);
+        if (reader.Inner("kinds", "list of kinds", values.Keys) is not { } given)
+            return kinds;
+        foreach (var value in values.Keys.Where(given.Has))
+            kinds.Add(value, Names(given, value, "kind"));
+        return kinds;
+    }
+
+    private static Dictionary<string, string> Names(EntryReader reader, string member, string what)
     {
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (reader.Raw("values") is not MappingNode mapping)
+        if (reader.Raw(member) is not MappingNode mapping)
         {
-            if (reader.Has("values"))
-                reader.Refuse(ErrorCode.WrongShape, "values", "'values' must be a mapping from each value to its name");
+            if (reader.Has(member))
+                reader.Refuse(ErrorCode.WrongShape, member, $"'{member}' must be a mapping from each {what} to its name");
             return words;
         }
 
-        var names = reader.Inner("values", "list of values", [.. mapping.Members.Select(m => m.Key.Value)])!;
+        var names = reader.Inner(member, $"list of {what}s", [.. mapping.Members.Select(m => m.Key.Value)])!;
         foreach (var (key, _) in mapping.Members)
             words.Add(key.Value, names.Text(key.Value));
         return words;

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Vehicles;
 
 namespace Advice.Rules.Checking;
 
@@ -6,7 +7,7 @@ namespace Advice.Rules.Checking;
 internal sealed class ServiceBinder(Tables tables, SourceBinder sources, ConditionBinder conditions, Problems problems)
 {
     private static readonly string[] Members = ["id", "name", "plain", "system", "because", "intervals", "neverLate", "phrases", "source"];
-    private static readonly string[] IntervalMembers = ["km", "years", "duty", "vehicle", "source"];
+    private static readonly string[] IntervalMembers = ["km", "years", "firstYears", "duty", "kinds", "jurisdiction", "vehicle", "source"];
 
     /// <summary>Binds all entries.</summary>
     public void BindAll(IReadOnlyList<Entry> entries)
@@ -33,10 +34,33 @@ internal sealed class ServiceBinder(Tables tables, SourceBinder sources, Conditi
         var (km, years) = (reader.NumberOrNull("km", 100, 1_000_000), reader.NumberOrNull("years", 0.01, 50));
         if (!reader.Has("km") && !reader.Has("years"))
             problems.Add(ErrorCode.MissingMember, reader.Place, "an interval needs 'km', 'years' or both");
+        if (reader.Has("firstYears") && !reader.Has("years"))
+            reader.Refuse(ErrorCode.MissingMember, "firstYears", "the time to the first one goes with 'years', the time from one to the next");
+        var (duty, first, law) = (Duty(reader), reader.NumberOrNull("firstYears", 0.01, 50), reader.IdOrNull("jurisdiction", tables.Jurisdictions));
+        var (kinds, when) = (Kinds(reader, duty), conditions.Read(reader));
+        return sources.Required(reader) is { } source
+            ? new Interval(km, years, duty, when, source) { FirstYears = first, Jurisdiction = law, Kinds = kinds }
+            : null;
+    }
+
+    private string? Duty(EntryReader reader)
+    {
         var duty = reader.TextOrNull("duty");
-        if (duty is not null && tables.Facts.TryGet("duty", out var duties) && !duties.Values.ContainsKey(duty))
-            problems.AddNoValue(reader.At("duty"), duty, "duty", duties.Values.Keys);
-        var when = conditions.Read(reader);
-        return sources.Required(reader) is { } source ? new Interval(km, years, duty, when, source) : null;
+        if (duty is not null && tables.Facts.TryGet(Vehicle.Duty, out var duties) && !duties.Values.ContainsKey(duty))
+            problems.AddNoValue(reader.At("duty"), duty, Vehicle.Duty, duties.Values.Keys);
+        return duty;
+    }
+
+    private IReadOnlyList<string> Kinds(EntryReader reader, string? duty)
+    {
+        var kinds = reader.Texts("kinds");
+        if (kinds.Count == 0)
+            return kinds;
+        if (!tables.Facts.TryGet(Vehicle.Duty, out var duties) || duties.Kinds.GetValueOrDefault(duty ?? "") is not { } known)
+            reader.Refuse(ErrorCode.UnfitMember, "kinds", "'kinds' are those of a duty, and this interval names no duty that has any");
+        else
+            foreach (var kind in kinds.Except(known.Keys))
+                problems.AddNoValue(reader.At("kinds"), kind, "kinds", known.Keys);
+        return kinds;
     }
 }

@@ -16,7 +16,7 @@ internal static class MemberOrder
         ["consequences"] = ["id", "harm", "name", "source"],
         ["cautions"] = ["id", "text", "plain", "vehicle", "impliedBy", "source"],
         ["set-ups"] = ["id", "name", "order", "minutes", "doneBy", "drives", "includes", "raises", "cautions", "impliedBy"],
-        ["facts"] = ["id", "name", "values", "truth", "number", "shares", "source"],
+        ["facts"] = ["id", "name", "values", "truth", "number", "kinds", "shares", "source"],
         ["symptoms"] = ["id", "name", "plain", "specificity", "ask", "phrases", "source"],
         ["codes"] = ["id", "meaning", "plain", "system", "source"],
         ["code-families"] = ["id", "starts", "name", "plain", "scope", "caveat", "source"],

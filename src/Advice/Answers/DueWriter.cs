@@ -12,7 +12,10 @@ internal static class DueWriter
     public static DueDocument Write(DueItem due, Audience audience) => new(
         due.Item.Id, due.Item.Name.For(audience), due.Status, $"{due.Item.Because.For(audience)} {HowMuch(due)}",
         new DuePoint(due.On, Rounded(due.OdometerKm)), due.Interval.Source.ToString(), new DueAmount(due.DaysPast, Rounded(due.KmPast)),
-        due.Recorded, due.OnlyIf);
+        due.Recorded, due.OnlyIf)
+    {
+        SevereUse = [.. due.Uses.Select(use => use.Id)],
+    };
 
     private static string HowMuch(DueItem due)
     {
@@ -23,7 +26,8 @@ internal static class DueWriter
         {
             amounts.Length == 0 ? "Neither its distance nor its time can be told." : due.Recorded ? $"{amounts}." : $"No record of it is known; counted from new: {amounts}.",
             due.MayBeDone ? "If it was done since, give the day or the distance." : null,
-            due.Interval.IsGiven ? "The interval is the one that was given, which wins over ours." : due.Interval.Duty is { } duty ? $"The interval is that for {duty} use." : null,
+            due.Interval.IsGiven ? "The interval is the one that was given, which wins over ours." : due.Interval.Duty is { } duty ? $"The interval is that for {duty} use{(due.Uses.Count == 0 ? "" : ": ")}{string.Join(", ", due.Uses.Select(use => use.Name))}." : null,
+            due.Interval.Jurisdiction is { } law ? $"It is the interval of the law of {law}; the certificate of the last test says the day for sure." : null,
         };
         return string.Join(' ', sentences.OfType<string>());
     }

@@ -14,4 +14,7 @@ public sealed record Computation(
 {
     /// <summary>The classes that it can give, mildest first; empty where it gives none.</summary>
     public IReadOnlyList<string> Verdicts { get; init; } = [];
+
+    /// <summary>Results that are what would have been read under the conditions of the limits, such as another temperature.</summary>
+    public IReadOnlyList<string> Corrects { get; init; } = [];
 }

@@ -18,6 +18,9 @@ public sealed record Outcome
     /// <summary>What would be right of it.</summary>
     public string? Why { get; init; }
 
+    /// <summary>Whether the inputs cannot both be true of one thing, rather than lie beyond what the computation holds for.</summary>
+    public bool IsImpossible { get; init; }
+
     /// <summary>Values.</summary>
     public static Outcome Of(params IReadOnlyList<Result> results) => new() { Results = results };
 

@@ -10,4 +10,8 @@ namespace Advice.Documents;
 /// <param name="By">By how much.</param>
 /// <param name="Recorded">Whether the last one was reported; else it is counted from new.</param>
 /// <param name="OnlyIf">What must be true of the vehicle to have the item, where that is not known.</param>
-public sealed record DueDocument(string Item, string Name, DueStatus Status, string Because, DuePoint At, string Source, DueAmount By, bool Recorded, string? OnlyIf);
+public sealed record DueDocument(string Item, string Name, DueStatus Status, string Because, DuePoint At, string Source, DueAmount By, bool Recorded, string? OnlyIf)
+{
+    /// <summary>What of the use of the vehicle shortened the interval, as it was given in severeUse.</summary>
+    public IReadOnlyList<string> SevereUse { get; init; } = [];
+}

@@ -32,8 +32,8 @@ public sealed record JudgementDocument
     /// <summary>Source of the limit.</summary>
     public string? Source { get; init; }
 
-    /// <summary>What the workshop arithmetic of the check makes of the value; null where there is none.</summary>
-    public ComputationDocument? Arithmetic { get; init; }
+    /// <summary>What each piece of workshop arithmetic of the check makes of the finding; none where it names none or too little was given.</summary>
+    public IReadOnlyList<ComputationDocument> Arithmetic { get; init; } = [];
 
     /// <summary>When the first limit is reached, beside the last of three readings or more that name day and distance; else null.</summary>
     public LimitProjectionDocument? Projection { get; init; }

@@ -6,6 +6,9 @@ public sealed record VehicleDescription
     /// <summary>Model year, 1950 … two years ahead of the day asked for.</summary>
     public int? ModelYear { get; init; }
 
+    /// <summary>Day of the first registration, from which tests that the law asks for count.</summary>
+    public DateOnly? FirstRegistration { get; init; }
+
     /// <summary>Distance driven, km or mi, at most 3,000,000 km.</summary>
     public Quantity? Odometer { get; init; }
 
@@ -38,4 +41,7 @@ public sealed record VehicleDescription
 
     /// <summary>normal or severe (towing, dust, short trips, great heat or cold, stop and go).</summary>
     public string? Duty { get; init; }
+
+    /// <summary>What makes its use severe: towing, dust, shortTrips, extremeTemperature, stopAndGo; any of them says that the duty is severe.</summary>
+    public IReadOnlyList<string>? SevereUse { get; init; }
 }

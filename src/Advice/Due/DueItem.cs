@@ -19,4 +19,7 @@ public sealed record DueItem(
     /// <summary>Whether it is past its first interval from new and nobody reported it: it may have been done all the same. Never so
     /// where being late destroys the engine or worse.</summary>
     public bool MayBeDone { get; init; }
+
+    /// <summary>What of its use calls for that interval, as far as it was said.</summary>
+    public IReadOnlyList<VehicleUse> Uses { get; init; } = [];
 }

@@ -11,6 +11,11 @@ public sealed class DueReckoning(Catalogue catalogue)
     private const double Soon = 0.9;
     private const double Overdue = 1.1;
 
+    // A law gives no grace: overdue from the day after, and on some engines from the day itself.
+    private const double Passed = 1.00001;
+    private const double Reached = 1;
+    private const int MonthsOfAYear = 12;
+
     /// <summary>Every item that this vehicle has, the most pressing first, then by id.</summary>
     public IReadOnlyList<DueItem> Of(Case @case) =>
     [
@@ -23,39 +28,54 @@ public sealed class DueReckoning(Catalogue catalogue)
     private DueItem? Reckon(ServiceItem item, Case @case)
     {
         var done = @case.Services.GetValueOrDefault(item.Id);
-        if ((done?.MakersInterval ?? Ours(item, @case.Vehicle)) is not { } interval)
+        if ((done?.MakersInterval ?? Ours(item, @case)) is not { } interval)
             return null;
         var recorded = done?.IsDated == true;
         var (from, fromKm) = recorded ? (done!.On, done.OdometerKm) : (New(@case), 0);
-        DateOnly? on = from is { } day && interval.Years is { } years ? day.AddDays((int)Math.Round(years * MeanYear.Days)) : null;
+        var years = recorded ? interval.Years : interval.FirstYears ?? interval.Years;
+        DateOnly? on = from is { } day && years is { } span ? day.AddMonths((int)Math.Round(span * MonthsOfAYear)) : null;
         double? atKm = fromKm + interval.Km;
         var now = @case.Vehicle.Number(Vehicle.OdometerKm);
         var daysPast = on is { } dueOn ? @case.AsOf.DayNumber - dueOn.DayNumber : (int?)null;
         var kmPast = now - atKm;
         var used = Math.Max(
-            daysPast is { } days ? 1 + (days / (interval.Years!.Value * MeanYear.Days)) : double.NegativeInfinity,
+            daysPast is { } days ? 1 + (days / (years!.Value * MeanYear.Days)) : double.NegativeInfinity,
             kmPast is { } km ? 1 + (km / interval.Km!.Value) : double.NegativeInfinity);
         var fits = catalogue.FitsByService[item.Id];
         var neverLate = item.NeverLate?.IsLikely(@case.Vehicle) == true && VehicleFit.Share(fits, @case.Vehicle) >= LikelyShare;
-        return new DueItem(item, interval, Status(used, neverLate), recorded, on, atKm, daysPast, kmPast, VehicleFit.OnlyIf(fits, @case.Vehicle))
+        return new DueItem(item, interval, Status(used, neverLate ? Reached : interval.Jurisdiction is not null ? Passed : Overdue), recorded, on, atKm, daysPast, kmPast, VehicleFit.OnlyIf(fits, @case.Vehicle))
         {
             MayBeDone = !recorded && used >= 1 && !neverLate,
+            Uses = interval.Duty is null ? [] : Uses(interval, @case.Vehicle),
         };
     }
 
-    private static Interval? Ours(ServiceItem item, Vehicle vehicle) => item.Intervals
-        .Where(one => (one.Duty is null || one.Duty == vehicle.Word("duty")) && one.When.IsLikely(vehicle))
-        .OrderByDescending(one => one.Duty is not null).ThenByDescending(one => one.When.Tests.Count).FirstOrDefault();
+    /// <summary>What of the use of the vehicle calls for that interval, as far as it was said.</summary>
+    private List<VehicleUse> Uses(Interval interval, Vehicle vehicle) =>
+    [
+        .. vehicle.SevereUse.Where(kind => interval.Kinds.Count == 0 || interval.Kinds.Contains(kind))
+            .Select(kind => new VehicleUse(kind, catalogue.Facts[Vehicle.Duty].Kinds.GetValueOrDefault(interval.Duty!)?.GetValueOrDefault(kind) ?? kind)),
+    ];
 
-    /// <summary>First day of the model year: what was never reported as done counts from new.</summary>
+    /// <summary>Of the law that is nearest, then for that use, then for the fewest vehicles.</summary>
+    private Interval? Ours(ServiceItem item, Case @case)
+    {
+        List<string> laws = [.. catalogue.Laws(@case.Jurisdiction)];
+        return item.Intervals
+            .Where(one => (one.Jurisdiction is null || laws.Contains(one.Jurisdiction)) && one.IsForUseOf(@case.Vehicle) && one.When.IsLikely(@case.Vehicle))
+            .OrderBy(one => one.Jurisdiction is { } law ? laws.IndexOf(law) : int.MaxValue)
+            .ThenByDescending(one => one.Duty is not null).ThenByDescending(one => one.When.Tests.Count).FirstOrDefault();
+    }
+
+    /// <summary>The first registration, else the first day of the model year: what was never reported as done counts from new.</summary>
     private static DateOnly? New(Case @case) =>
-        @case.Vehicle.Number(Vehicle.AgeYears) is { } age ? @case.AsOf.AddDays(-(int)Math.Round(age * MeanYear.Days)) : null;
+        @case.Vehicle.FirstRegistration is { } registered ? registered
+        : @case.Vehicle.Number(Vehicle.AgeYears) is { } age ? @case.AsOf.AddDays(-(int)Math.Round(age * MeanYear.Days)) : null;
 
-    private static DueStatus Status(double used, bool neverLate) => used switch
+    private static DueStatus Status(double used, double overdue) => used switch
     {
         double.NegativeInfinity => DueStatus.Unknown,
-        >= 1 when neverLate => DueStatus.Overdue,
-        >= Overdue => DueStatus.Overdue,
+        _ when used >= overdue => DueStatus.Overdue,
         >= 1 => DueStatus.Due,
         >= Soon => DueStatus.Soon,
         _ => DueStatus.Later,

@@ -47,6 +47,7 @@ public static class UnitConversion
         ["°"] = ("angle", AngleUnit.Degree),
         ["percent"] = ("share", RatioUnit.Percent),
         ["%"] = ("share", RatioUnit.Percent),
+        ["ppm"] = ("share", RatioUnit.PartPerMillion),
         ["km/h"] = ("speed", SpeedUnit.KilometerPerHour),
         ["mph"] = ("speed", SpeedUnit.MilePerHour),
         ["m/s"] = ("speed", SpeedUnit.MeterPerSecond),
@@ -69,7 +70,7 @@ public static class UnitConversion
     private const double Largest = 1e300;
 
     /// <summary>Every unit that a check may be measured in; what is counted or turns has no other unit here.</summary>
-    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm", "kg/m3", "N/m", "N.s/m", "1/m", "ppm", "lambda", "years", "kg/L"];
+    public static IReadOnlyCollection<string> Known { get; } = [.. Units.Keys, "32nds", "count", "rpm", "kg/m3", "N/m", "N.s/m", "1/m", "lambda", "years", "kg/L"];
 
     /// <summary>Whether a value in the one unit can be given in the other.</summary>
     public static bool IsPossible(string from, string to) => from == to || (Quantity(from) is { } quantity && quantity == Quantity(to));

@@ -27,7 +27,7 @@ internal static class HistoryReading
         // "Never serviced" names no item: it is said of all that is due by an interval, unless the words before told otherwise of one.
         if (heard.FirstOrDefault(mention => mention is { Item: null, System: null, Done: false }) is { } never && Done(never, odometerKm, vehicle, asOf) is { IsDated: true } first)
         {
-            foreach (var item in items.Where(item => item.Intervals.Count > 0))
+            foreach (var item in items.Where(item => item.Intervals.Any(one => one.Jurisdiction is null)))
                 given.TryAdd(item.Id, first);
         }
 

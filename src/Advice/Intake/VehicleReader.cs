@@ -8,7 +8,7 @@ namespace Advice.Intake;
 /// <summary>Turns a described vehicle into the facts that rules ask for.</summary>
 public static class VehicleReader
 {
-    /// <summary>The facts; what the description leaves out is unknown. Age counts from the start of the model year.</summary>
+    /// <summary>The facts; what the description leaves out is unknown. Age counts from the start of the model year, else from the first registration.</summary>
     public static Vehicle Read(VehicleDescription vehicle, DateOnly asOf)
     {
         var words = new Dictionary<string, string>();
@@ -18,7 +18,7 @@ public static class VehicleReader
         Word("driveline", vehicle.Driveline);
         Word("transmission", vehicle.Transmission);
         Word("fuel", vehicle.Fuel);
-        Word("duty", vehicle.Duty);
+        Word(Vehicle.Duty, vehicle.Duty ?? (vehicle.SevereUse?.Count > 0 ? Vehicle.Severe : null));
         Word("rearAxle", vehicle.RearAxle);
         Word("timingDrive", vehicle.Engine?.TimingDrive);
         Truth("interference", vehicle.Engine?.Interference);
@@ -46,8 +46,16 @@ public static class VehicleReader
             Number("modelYear", year);
             Number(Vehicle.AgeYears, Math.Max(0, MeanYear.Between(new DateOnly(year, 1, 1), asOf)));
         }
+        else if (vehicle.FirstRegistration is { } registered)
+        {
+            Number(Vehicle.AgeYears, MeanYear.Between(registered, asOf));
+        }
 
-        return new Vehicle(words, numbers);
+        return new Vehicle(words, numbers)
+        {
+            FirstRegistration = vehicle.FirstRegistration,
+            SevereUse = words.GetValueOrDefault(Vehicle.Duty) == Vehicle.Severe ? [.. vehicle.SevereUse?.Distinct() ?? []] : [],
+        };
 
         void Word(string fact, string? word)
         {

@@ -8,13 +8,15 @@ namespace Advice.Judging;
 /// <summary>Says what one finding means: measured values against limits, observations by their scale.</summary>
 public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 {
+    private readonly FindingArithmetic _arithmetic = new(catalogue);
+
     /// <summary>Judges a finding whose ids, units and values were checked.</summary>
     public Judged Judge(FindingReport finding, Case @case)
     {
         var check = catalogue.Checks[finding.Check];
         return finding.Observation is { } observation
             ? Observed(check, finding, observation)
-            : Measured(check, finding, finding.Value!.Value, @case);
+            : Measured(check, finding, @case);
     }
 
     private Judged Observed(Check check, FindingReport finding, string value)
@@ -41,9 +43,10 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
         return shown is null ? Deficiency.Minor : catalogue.Faults[shown.Fault].Deficiency;
     }
 
-    private Judged Measured(Check check, FindingReport finding, double value, Case @case)
+    private Judged Measured(Check check, FindingReport finding, Case @case)
     {
-        var unit = finding.Unit!;
+        var corrected = _arithmetic.AtLimit(finding, @case);
+        var (value, unit) = corrected is { Value: { } at } ? (at, corrected.Unit ?? finding.Unit!) : (finding.Value!.Value, finding.Unit!);
         @case = @case with { Vehicle = CarriedFacts.Vehicle(catalogue, finding, @case.Vehicle) };
         var ours = Verdicts.Of(limits.For(check, finding.Position, @case).Select(limit => LimitVerdict.Of(limit, value, unit)));
         var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
@@ -52,9 +55,12 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 
         var deficiency = verdicts.Decisive.Deficiency;
         return new Judged(
-            VerdictWriter.Write(check.Id, finding.Position, verdicts, @case),
+            Noting(VerdictWriter.Write(check.Id, finding.Position, verdicts, @case), corrected is not null),
             new Outcome(check.Id, finding.Position, deficiency >= Deficiency.Minor ? Sign.BeyondLimit : null, deficiency));
     }
+
+    private static JudgementDocument Noting(JudgementDocument judgement, bool corrected) => !corrected ? judgement
+        : judgement.Noting(FormattableString.Invariant($"Judged by what would be read at the temperature of the limit: {judgement.Value} {judgement.Unit}."));
 
     private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()
     {

@@ -28,35 +28,37 @@ public sealed class LimitChoice(Catalogue catalogue)
             worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
     }
 
+    /// <summary>Of what depends on a fact that is not known: advice of the trade counts where it is likelier meant than not; so does a law beside
+    /// one under which the vehicle falls for sure. Where there is none such, all of them count, so that the strictest decides.</summary>
+    private static bool Concerns(Limit limit, IReadOnlyList<Limit> possible, Vehicle vehicle) =>
+        limit.When.IsLikely(vehicle)
+        || (limit.Jurisdiction is not null && !possible.Any(other => other.Jurisdiction is not null && IsSameSide(other, limit) && other.When.Test(vehicle) == Truth.Yes));
+
+    private static bool IsSameSide(Limit one, Limit other) =>
+        one.Deficiency == other.Deficiency && (one.Minimum is null) == (other.Minimum is null) && one.AcrossAxle == other.AcrossAxle;
+
     /// <summary>Where a country or state sets its own value for this vehicle, that of the law around it does not count.</summary>
     private IEnumerable<Limit> Applying(Check check, string? position, Case @case)
     {
-        List<string> laws = [.. Laws(@case.Jurisdiction)];
-        List<Limit> applying =
+        List<string> laws = [.. catalogue.Laws(@case.Jurisdiction)];
+        List<Limit> possible =
         [
             .. catalogue.LimitsByCheck[check.Id]
                 .Where(limit => (limit.Jurisdiction is null || laws.Count == 0 || laws.Contains(limit.Jurisdiction))
-                    && limit.When.IsLikely(@case.Vehicle)
+                    && limit.When.Test(@case.Vehicle) != Truth.No
                     && (limit.Position is null || position is null || catalogue.PositionsOverlap(limit.Position, position)))
                 .Select(limit => OnVehicle(limit, @case.Vehicle)).OfType<Limit>(),
         ];
+        List<Limit> applying = [.. possible.Where(limit => Concerns(limit, possible, @case.Vehicle))];
         return applying.Where(limit => !applying.Exists(nearer => Replaces(nearer, limit)));
 
         bool Replaces(Limit nearer, Limit limit) =>
             nearer.Jurisdiction is not null && limit.Jurisdiction is not null && laws.IndexOf(nearer.Jurisdiction) < laws.IndexOf(limit.Jurisdiction)
-            && nearer.Deficiency == limit.Deficiency && (nearer.Minimum is null) == (limit.Minimum is null) && nearer.Position == limit.Position
-            && nearer.AcrossAxle == limit.AcrossAxle;
+            && IsSameSide(nearer, limit) && nearer.Position == limit.Position;
     }
 
     private static Limit? OnVehicle(Limit limit, Vehicle vehicle) =>
         limit.Times is null ? limit
         : vehicle.Number(limit.Times) is { } times ? limit with { Minimum = limit.Minimum * times, Maximum = limit.Maximum * times, Times = null }
         : null;
-
-    /// <summary>A law and those around it, nearest first.</summary>
-    private IEnumerable<string> Laws(string? jurisdiction)
-    {
-        for (var law = jurisdiction; law is not null; law = catalogue.Jurisdictions[law].Within)
-            yield return law;
-    }
 }

@@ -127,4 +127,11 @@ public sealed record Catalogue
 
         return false;
     }
+
+    /// <summary>A law and those around it, nearest first; none where none is named.</summary>
+    public IEnumerable<string> Laws(string? jurisdiction)
+    {
+        for (var law = jurisdiction; law is not null; law = Jurisdictions[law].Within)
+            yield return law;
+    }
 }

@@ -26,7 +26,7 @@ public sealed record Check(
     bool ReadsCodes)
 {
     /// <summary>The workshop arithmetic that its value goes into; null = none.</summary>
-    public CheckArithmetic? Arithmetic { get; init; }
+    public IReadOnlyList<CheckArithmetic> Arithmetic { get; init; } = [];
 
     /// <summary>How its value is taken from a freeze frame; null = not from one.</summary>
     public FrameSource? FreezeFrame { get; init; }

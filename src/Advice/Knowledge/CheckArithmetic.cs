@@ -7,4 +7,8 @@ namespace Advice.Knowledge;
 /// <param name="Asks">Inputs that a finding may carry.</param>
 /// <param name="Facts">Ids of the vehicle facts that some of those inputs are: each is taken for the other where that is not given.</param>
 public sealed record CheckArithmetic(
-    string Computation, string? Input, IReadOnlyDictionary<string, string> With, IReadOnlyList<string> Asks, IReadOnlyDictionary<string, string> Facts);
+    string Computation, string? Input, IReadOnlyDictionary<string, string> With, IReadOnlyList<string> Asks, IReadOnlyDictionary<string, string> Facts)
+{
+    /// <summary>The value that is held against the limits in place of the measured one: what would have been read under their conditions.</summary>
+    public string? Judges { get; init; }
+}

@@ -7,4 +7,8 @@ namespace Advice.Knowledge;
 /// <param name="Values">For words: each value and its name.</param>
 /// <param name="Shares">Share of vehicles with each value ("true", "false" for truths); empty for numbers.</param>
 public sealed record VehicleFact(
-    string Id, string Name, FactKind Kind, IReadOnlyDictionary<string, string> Values, IReadOnlyDictionary<string, double> Shares);
+    string Id, string Name, FactKind Kind, IReadOnlyDictionary<string, string> Values, IReadOnlyDictionary<string, double> Shares)
+{
+    /// <summary>What a value may be made of, such as severe use of towing or dust: each kind and its name, by value.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> Kinds { get; init; } = new Dictionary<string, IReadOnlyDictionary<string, string>>();
+}

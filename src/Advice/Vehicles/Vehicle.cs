@@ -11,8 +11,20 @@ public sealed record Vehicle(IReadOnlyDictionary<string, string> Words, IReadOnl
     /// <summary>Id of the distance, km.</summary>
     public const string OdometerKm = "odometerKm";
 
+    /// <summary>Id of how it is used.</summary>
+    public const string Duty = "duty";
+
+    /// <summary>The word of hard use.</summary>
+    public const string Severe = "severe";
+
     /// <summary>A vehicle of which nothing is known.</summary>
     public static Vehicle Unknown { get; } = new(new Dictionary<string, string>(), new Dictionary<string, double>());
+
+    /// <summary>Day of the first registration, if known.</summary>
+    public DateOnly? FirstRegistration { get; init; }
+
+    /// <summary>What makes its use severe, as far as it was said.</summary>
+    public IReadOnlyList<string> SevereUse { get; init; } = [];
 
     /// <summary>The word of a fact, if known.</summary>
     public string? Word(string fact) => Words.GetValueOrDefault(fact);

@@ -7,9 +7,12 @@ namespace AdviceService.Requests;
 /// <param name="check">The check; null where it is not known.</param>
 internal sealed class FindingInputs(Check? check)
 {
-    /// <summary>The inputs that a finding of a check may carry, in the order of the computation.</summary>
-    public static IReadOnlyList<Input> Of(Check check) => check.Arithmetic is not { } named ? []
-        : [.. Computations.Find(named.Computation)!.Inputs.Where(input => named.Asks.Contains(input.Name))];
+    /// <summary>The inputs that a finding of a check may carry, in the order of its computations; each name once.</summary>
+    public static IReadOnlyList<Input> Of(Check check) =>
+    [
+        .. check.Arithmetic.SelectMany(named => Computations.Find(named.Computation)!.Inputs.Where(input => named.Asks.Contains(input.Name)))
+            .DistinctBy(input => input.Name),
+    ];
 
     /// <summary>Reads them.</summary>
     public Given? Read(ObjectReader with)

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Judging;
 using Advice.Knowledge;
 
 namespace AdviceService.Requests;
@@ -19,7 +20,7 @@ internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
         if (limit is { } supplied && check is { Measure: null })
             supplied.Errors.BadValue(supplied.At, ErrorCode.UnfitForCheck, "This check is observed, not measured: it has no limit.");
         var its = unit?.UnitOf(check);
-        return new FindingReport
+        var read = new FindingReport
         {
             Check = check?.Id ?? "",
             Position = position?.PositionOf(check, catalogue),
@@ -31,6 +32,9 @@ internal sealed class FindingPart(Catalogue catalogue, DateOnly asOf)
             With = finding.Take("with")?.Object(new FindingInputs(check).Read),
             Limit = limit?.Object(new SuppliedLimitPart(check).Read),
         };
+        if (check is not null && value is { } stated && read is { Value: not null, Unit: not null } && FindingArithmetic.Impossible(check, read) is { } why)
+            stated.Errors.BadValue(stated.At, ErrorCode.OutOfRange, why);
+        return read;
     }
 
     private static void Join(ObjectReader finding, JsonValue? value, JsonValue? unit, JsonValue? observation)

@@ -12,9 +12,18 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
     internal const int MostCylinders = 16;
 
     /// <summary>Reads it.</summary>
-    public VehicleDescription Read(ObjectReader vehicle) => new()
+    public VehicleDescription Read(ObjectReader vehicle)
+    {
+        var (description, kinds) = (Described(vehicle), vehicle.Known("severeUse"));
+        if (kinds is { } given && description is { Duty: "normal", SevereUse.Count: > 0 })
+            given.Errors.BadValue(given.At, ErrorCode.UnfitMember, "Does not go with a normal duty.");
+        return description;
+    }
+
+    private VehicleDescription Described(ObjectReader vehicle) => new()
     {
         ModelYear = vehicle.Known("modelYear")?.Integer(EarliestYear, asOf.Year + YearsAhead),
+        FirstRegistration = vehicle.Known("firstRegistration")?.Date(new DateOnly(EarliestYear, 1, 1), asOf),
         Odometer = vehicle.Known("odometer")?.Object(QuantityPart.Odometer.ReadKnown),
         Body = vehicle.Known("body")?.OneOf(words.Body),
         Driveline = vehicle.Known("driveline")?.OneOf(words.Driveline),
@@ -26,6 +35,7 @@ internal sealed class VehiclePart(VehicleWords words, DateOnly asOf)
         RearAxle = vehicle.Known("rearAxle")?.OneOf(words.RearAxle),
         Equipment = vehicle.Known("equipment")?.Object(Equipment),
         Duty = vehicle.Known("duty")?.OneOf(words.Duty),
+        SevereUse = vehicle.Known("severeUse")?.List(words.SevereUse.Count, one => one.OneOf(words.SevereUse)),
     };
 
     private EngineDescription Engine(ObjectReader engine) => new()

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Vehicles;
 
 namespace AdviceService.Requests;
 
@@ -22,6 +23,12 @@ internal sealed class VehicleWords(Catalogue catalogue)
 
     /// <summary>How it is used.</summary>
     public IReadOnlyList<string> Duty { get; } = Of(catalogue, "duty", "normal", "severe");
+
+    /// <summary>What makes its use severe.</summary>
+    public IReadOnlyList<string> SevereUse { get; } =
+        catalogue.Facts.GetValueOrDefault(Vehicle.Duty)?.Kinds.GetValueOrDefault(Vehicle.Severe) is { } kinds
+            ? [.. kinds.Keys]
+            : ["towing", "dust", "shortTrips", "extremeTemperature", "stopAndGo"];
 
     /// <summary>The rear suspension.</summary>
     public IReadOnlyList<string> RearAxle { get; } = Of(catalogue, "rearAxle", "solid", "independent");

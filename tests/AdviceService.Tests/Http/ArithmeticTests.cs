@@ -63,7 +63,7 @@ public class ArithmeticTests(RunningService service)
     [InlineData("viscosity-at-temperature", """{"measured":[{"degC":40,"mm2s":5.4},{"degC":100,"mm2s":32}],"temperature":{"value":80,"unit":"degC"}}""", 422, "/measured", "The viscosity must fall with temperature.")]
     [InlineData("viscosity-index", """{"viscosityAt40":{"value":6,"unit":"cSt"},"viscosityAt100":{"value":1.99,"unit":"cSt"}}""", 422, "/viscosityAt100/value", "Must be between 2 and 500 mm2/s.")]
     [InlineData("tyre-size", """{"size":"205-55-16"}""", 422, "/size", "Must have the form of 205/55R16.")]
-    [InlineData("tyre-tread", """{"depth":{"value":12,"unit":"32nds"},"newDepth":{"value":8,"unit":"mm"}}""", 422, "/depth", "Must not be above the depth when new.")]
+    [InlineData("tyre-tread", """{"depth":{"value":12,"unit":"32nds"},"newDepth":{"value":8,"unit":"mm"}}""", 422, "/depth", "Must be between 0 and 8 mm, the depth when new.")]
     [InlineData("trouble-code-bytes", """{"first":1.5,"second":0}""", 422, "/first", "Must be a whole number.")]
     [InlineData("oil-comparison", """{"inSump":"75W-90","named":"5W-30"}""", 422, "/inSump", "SAE J300 has no such grade.")]
     public async Task Compute_Wrong_NamesThePlaceAndWhatIsRight(string name, string body, int status, string pointer, string detail)

@@ -12,7 +12,7 @@ public class FindingArithmeticTests(RunningService service)
     [InlineData("cranking-voltage", "9.2", "V", "cranking-voltage", "least", 9.6)]
     public async Task Advise_Measured_GivesTheArithmetic(string check, string value, string unit, string computation, string result, double expected)
     {
-        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","value":{{value}},"unit":"{{unit}}"}"""))[0].GetProperty("arithmetic");
+        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","value":{{value}},"unit":"{{unit}}"}"""))[0].GetProperty("arithmetic")[0];
 
         Assert.Equal(computation, arithmetic.GetProperty("computation").GetString());
         var found = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == result);
@@ -23,7 +23,7 @@ public class FindingArithmeticTests(RunningService service)
     [Fact]
     public async Task Advise_ManyRebounds_SaysWhereToLook()
     {
-        var arithmetic = (await JudgedAsync("""{"check":"damper-rebound","position":"front-left","value":4,"unit":"count"}"""))[0].GetProperty("arithmetic");
+        var arithmetic = (await JudgedAsync("""{"check":"damper-rebound","position":"front-left","value":4,"unit":"count"}"""))[0].GetProperty("arithmetic")[0];
 
         Assert.Equal("weak", arithmetic.GetProperty("verdict").GetString());
         var meaning = Assert.Single(arithmetic.GetProperty("meanings").EnumerateArray());
@@ -32,15 +32,15 @@ public class FindingArithmeticTests(RunningService service)
 
     /// <summary>A finding carries what its computation needs. Expected: by hand (δ = ln 2, load indices of ISO 4000-1, viscosity index of ASTM D2270's first example).</summary>
     [Theory]
-    [InlineData("engine-oil-sample", "named-grade", """{"viscosityAt100":{"value":8.86,"unit":"cSt"},"viscosityAt40":{"value":73.30,"unit":"cSt"}}""", "oil-grade", "viscosityIndex", 92, null)]
+    [InlineData("engine-oil-sample", "named-grade", """{"viscosityAt100":{"value":8.86,"unit":"cSt"},"viscosityAt40":{"value":73.30,"unit":"cSt"}}""", "viscosity-index", "viscosityIndex", 92, null)]
     [InlineData("tyre-load-rating", "carries", """{"loadIndex":91,"axleLoad":{"value":1230,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "carries")]
     [InlineData("tyre-load-rating", "too-weak", """{"loadIndex":91,"axleLoad":{"value":1231,"unit":"kg"}}""", "tyre-load-and-speed", "axleCapacity", 1230, "too-weak")]
     public async Task Advise_FindingThatCarriesInputs_GivesTheArithmetic(
         string check, string seen, string with, string computation, string result, double expected, string? verdict)
     {
-        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","observation":"{{seen}}","with":{{with}}}"""))[0].GetProperty("arithmetic");
+        var arithmetic = (await JudgedAsync($$"""{"check":"{{check}}","observation":"{{seen}}","with":{{with}}}"""))[0].GetProperty("arithmetic")
+            .EnumerateArray().Single(one => one.GetProperty("computation").GetString() == computation);
 
-        Assert.Equal(computation, arithmetic.GetProperty("computation").GetString());
         var found = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == result);
         Assert.Equal(expected, found.GetProperty("value").GetDouble(), 0.5);
         Assert.Equal(verdict, arithmetic.GetProperty("verdict").GetString());
@@ -54,7 +54,7 @@ public class FindingArithmeticTests(RunningService service)
             FormattableString.Invariant($$"""{"seconds":{{time}},"millimetres":{{Math.Round(50 * Math.Pow(2, -time) * Math.Cos(2 * Math.PI * time), 4)}}}""")));
 
         var arithmetic = (await JudgedAsync($$$"""{"check":"damper-swing-record","position":"front-left","observation":"swings-on","with":{"trace":[{{{points}}}]}}"""))[0]
-            .GetProperty("arithmetic");
+            .GetProperty("arithmetic")[0];
 
         Assert.Equal("weak", arithmetic.GetProperty("verdict").GetString());
         var decrement = arithmetic.GetProperty("results").EnumerateArray().Single(one => one.GetProperty("name").GetString() == "decrement");

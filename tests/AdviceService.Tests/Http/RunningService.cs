@@ -1,3 +1,4 @@
+using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
@@ -48,6 +49,15 @@ public sealed class RunningService : IAsyncLifetime
         var response = await Client.PostAsync(route, Json(body));
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, text);
+        return JsonDocument.Parse(text).RootElement;
+    }
+
+    /// <summary>Asks and expects to be refused for a range or an unknown id.</summary>
+    public async Task<JsonElement> RefuseAsync(string route, string body)
+    {
+        var response = await Client.PostAsync(route, Json(body));
+        var text = await response.Content.ReadAsStringAsync();
+        Assert.True(response.StatusCode == HttpStatusCode.UnprocessableEntity, text);
         return JsonDocument.Parse(text).RootElement;
     }
 

@@ -10,6 +10,8 @@ public partial class RuleFileSchemaTests
     /// <summary>Faulty files whose shape is right: what is wrong with them only shows beside other entries, or by comparing values.</summary>
     private static readonly HashSet<string> RightShapes =
     [
+        "faults-and-checks: one name for two inputs",
+        "faults-and-checks: a result that cannot be judged",
         "faults-and-checks: a fault that nothing shows or finds",
         "faults-and-checks: a plausible range upside down",
         "faults-and-checks: a value that stands twice",

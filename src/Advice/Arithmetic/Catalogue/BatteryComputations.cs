@@ -28,12 +28,12 @@ internal static class BatteryComputations
             "V₂₇ = V + 6 · 0.0002 · (26.7 − t); table 11.89 … 12.65 V = 0 … 100 %, straight lines between the rows",
             [Table, From.Memory("handbooks of lead-acid batteries", null, "coefficient of 0.2 mV/K for each cell")],
             [Voltage, Temperature], given => Charge(given[Voltage], given.Maybe(Temperature)))
-        { Verdicts = ["charged", "recharge", "discharged"] },
+        { Verdicts = ["charged", "recharge", "discharged"], Corrects = ["voltageAtReference"] },
         new("battery-specific-gravity", "State of charge from the specific gravity of the electrolyte",
             "gravity at 80 °F = reading + 0.004 · (t − 80 °F) / 10 °F; table 1.120 … 1.265 = 0 … 100 %",
             [Table, From.Primary("TM 5-4210-230-14&P-1", "correction for temperature")],
             [Gravity, ReadAt], given => Hydrometer(given[Gravity], given[ReadAt]))
-        { Verdicts = ["charged", "recharge", "discharged"] },
+        { Verdicts = ["charged", "recharge", "discharged"], Corrects = ["gravityAt80DegF"] },
         new("battery-cells", "Spread of specific gravity between the cells of a charged battery", "highest − lowest; four manuals bound it at 0.010, 0.020, 0.025 and 0.050",
             [From.Primary("TM 9-6140-200-14", "4-7", "0.025"), From.Primary("TM 55-2210-224-12", null, "0.020"), From.Primary("TM 5-3740-214-14", null, "0.050")],
             [Cells], given => Spread(given[Cells]))
@@ -45,7 +45,7 @@ internal static class BatteryComputations
         new("cranking-voltage", "Voltage while the starter turns", "the table of the load test, taken over by the trade for the starter",
             [From.CommonPractice, From.Restated("BCI load-test table")],
             [Cranking, CrankedAt], given => Load(given[Cranking], given.Maybe(CrankedAt) ?? 21.2))
-        { Verdicts = ["holds", "drops"] },
+        { Verdicts = ["holds", "drops"], Corrects = ["voltageAt70DegF"] },
         new("charging-voltage", "Charging voltage of a 12 V system", "13.8 … 14.8 V is usual; below 13.2 V too low; below 12.7 V nothing charges",
             [From.Restated("training sheet on charging systems")],
             [Running], given => Outcome.Of(Result.Of("least", 13.8, "V"), Result.Of("most", 14.8, "V")).As(Charging.Of(given[Running]))
@@ -88,7 +88,7 @@ internal static class BatteryComputations
     private static Outcome Load(double volts, double degC)
     {
         var least = LoadTest.LeastVolts(UnitConversion.Convert(degC, "degC", "degF")!.Value);
-        return Outcome.Of(Result.Of("least", least, "V"), Result.Of("margin", volts - least, "V")).As(volts >= least ? "holds" : "drops")
+        return Outcome.Of(Result.Of("least", least, "V"), Result.Of("margin", volts - least, "V"), Result.Of("voltageAt70DegF", volts - least + LoadTest.LeastVolts(70), "V")).As(volts >= least ? "holds" : "drops")
             .Note(true, "It says something only of a battery that is at least 75 % charged.");
     }
 

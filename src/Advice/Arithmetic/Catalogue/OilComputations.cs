@@ -9,7 +9,6 @@ internal static class OilComputations
     private static readonly Source J300 = From.Restated("SAE J300", "Table 1", "SAE 12 from memory");
     private static readonly NumberInput At100 = new("viscosityAt100", "kinematic viscosity at 100 degC", "mm2/s", 2, 100);
     private static readonly NumberInput At40 = new("viscosityAt40", "kinematic viscosity at 40 degC", "mm2/s", 2, 5000);
-    private static readonly NumberInput SampleAt40 = new("viscosityAt40", "kinematic viscosity at 40 degC, for the index", "mm2/s", 2, 5000) { Optional = true };
     private static readonly NumberInput Y = new("viscosityAt100", "kinematic viscosity at 100 degC; the index is not defined below 2", "mm2/s", ViscosityIndex.LeastAt100, 500);
     private static readonly NumberInput Sheared = new("highShearViscosity", "viscosity at 150 degC and high shear", "mPa.s", 0.5, 10) { Optional = true };
     private static readonly NumberInput Degrees = new("degC", "temperature of the test", null, -45, 0);
@@ -34,7 +33,7 @@ internal static class OilComputations
     public static IReadOnlyList<Computation> All { get; } =
     [
         new("oil-grade", "SAE grade of an engine oil from measurements", "lowest W row whose two cold tests are passed; thickest hot row whose bounds are met", [J300],
-            [At100, SampleAt40, Sheared, Cranking, Pumping, Edition], Classify),
+            [At100, Sheared, Cranking, Pumping, Edition], Classify),
         new("oil-for-weather", "Which oil grades suit a range of weather", "the engine turns at the temperature of the W row's cranking test; a 30 to 40 degC",
             [J300, From.CommonPractice], [Lowest, Highest, Grade], Weather)
         { Verdicts = ["suits", "does-not-suit"] },
@@ -53,15 +52,7 @@ internal static class OilComputations
     {
         var grade = OilClassification.Grade(
             given[At100], given.Maybe(Sheared), given.Maybe(Cranking), given.Maybe(Pumping), given.Maybe(Edition) ?? HotClass.Editions[^1]);
-        List<Result> results = [Result.Of("grade", grade.ToString())];
-        if (given.Maybe(SampleAt40) is { } at40)
-        {
-            if (at40 <= given[At100])
-                return Outcome.Refuse(SampleAt40, "Must be above the viscosity at 100 degC.");
-            results.Add(Result.Of("viscosityIndex", Math.Round(ViscosityIndex.Of(at40, given[At100]))));
-        }
-
-        return Outcome.Of(results)
+        return Outcome.Of(Result.Of("grade", grade.ToString()))
             .Note(!given.Has(Sheared) && grade.Hot is not null, "The high-shear viscosity was not given; the hot part holds only if it is met too.")
             .Note(grade.Cold is null, "A W part needs both cold tests at the temperature of its row.")
             .Note(grade.Hot is null, "No hot part of this edition has these values.");

@@ -34,7 +34,8 @@ internal static class TyreComputations
         new("tyre-warning-pressure", "Pressure at which the warning lamp must come on", "75 % of the placard", [From.Primary("49 CFR 571.138", "S4.2(a)", "or the floor of Table 1, whichever is higher")],
             [Placard], given => Outcome.Of(Result.Of("warnsAt", TyrePressure.WarnsAt(given[Placard]), "kPa"))),
         new("tyre-pressure-at-temperature", "Tyre pressure at another temperature", "p₂ = (p₁ + 101.325) · T₂ / T₁ − 101.325 kPa", [From.Restated("ideal gas law", null, "fixed volume, sea level")],
-            [Gauge, Then, Other], given => Outcome.Of(Result.Of("pressure", TyrePressure.At(given[Gauge], given[Then], given[Other]), "kPa"))),
+            [Gauge, Then, Other], given => Outcome.Of(Result.Of("pressure", TyrePressure.At(given[Gauge], given[Then], given[Other]), "kPa")))
+        { Corrects = ["pressure"] },
     ];
 
     private static Outcome Sizes(Given given)
@@ -77,7 +78,7 @@ internal static class TyreComputations
     {
         var (depth, whole, least) = (given[Depth], given.Maybe(New), given.Maybe(Least) ?? 0);
         if (depth > whole)
-            return Outcome.Refuse(Depth, "Must not be above the depth when new.");
+            return Outcome.Refuse(Depth, FormattableString.Invariant($"Must be between 0 and {whole:0.##} mm, the depth when new.")) with { IsImpossible = true };
         if (least >= whole)
             return Outcome.Refuse(Least, "Must be below the depth when new.");
         List<Result> results = [Result.Of("depth", depth, "mm"), Result.Of("depthIn32nds", UnitConversion.Convert(depth, "mm", "32nds")!.Value, "32nds")];

@@ -63,6 +63,8 @@ internal sealed class RequestSchemas(IRuleBook rules) : IDocumentFilter
         Words(Member<VehicleDescription>("fuel"), _words.Fuel);
         Words(Member<VehicleDescription>("rearAxle"), _words.RearAxle);
         Words(Member<VehicleDescription>("duty"), _words.Duty);
+        Words(Own(Member<VehicleDescription>("severeUse").Items!), _words.SevereUse);
+        Member<VehicleDescription>("severeUse").MaxItems = _words.SevereUse.Count;
         Words(Member<EngineDescription>("timingDrive"), _words.TimingDrive);
         Words(Member<EngineDescription>("ignition"), _words.Ignition);
         Words(Member<SteeringDescription>("assist"), _words.SteeringAssist);
