@@ -130,6 +130,13 @@ internal sealed class EntryReader
     public IReadOnlyList<string> Texts(string member, bool emptyIsFine = false) =>
         Distinct(Items(member, emptyIsFine), member, item => Word(item, member));
 
+    /// <summary>Texts that must be there.</summary>
+    public IReadOnlyList<string> RequiredTexts(string member)
+    {
+        Required(member);
+        return Texts(member);
+    }
+
     /// <summary>One word or a list of words.</summary>
     public IReadOnlyList<ScalarNode> WordOrWords(string member) => node[member] switch
     {

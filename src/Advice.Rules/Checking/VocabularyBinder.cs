@@ -30,7 +30,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
         Each("occasions", tables.Occasions, OccasionMembers, (id, r) =>
             new Occasion(id, r.IdOrNull("within", tables.Occasions), r.Text("name"), r.Texts("phrases"), r.Flag("event")));
         Each("positions", tables.Positions, PositionMembers, Position);
-        Each("topics", tables.Topics, TopicMembers, (id, r) => new Topic(id, r.OneOf("says", FormatWords.Topics), r.Texts("words")));
+        Each("topics", tables.Topics, TopicMembers, (id, r) => new Topic(id, r.OneOf("says", FormatWords.Topics), r.RequiredTexts("words")));
         Each("jurisdictions", tables.Jurisdictions, JurisdictionMembers, (id, r) =>
             new Jurisdiction(id, r.Text("name"), r.IdOrNull("within", tables.Jurisdictions)));
         Each("ageing", tables.Ageings, AgeingMembers, Ageing);

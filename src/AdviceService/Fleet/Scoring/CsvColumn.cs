@@ -59,7 +59,7 @@ internal sealed record CsvColumn(string Path, Type Type)
         var name = path + JsonNamingPolicy.CamelCase.ConvertName(property.Name);
         var value = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         return value == typeof(string) || value.IsValueType ? [new CsvColumn(name, value)]
-            : value.IsGenericType ? []
-            : Members(value, name + ".");
+            : value.Namespace == typeof(AdviceRequest).Namespace ? Members(value, name + ".")
+            : [];
     });
 }
