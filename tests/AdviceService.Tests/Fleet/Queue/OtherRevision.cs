@@ -15,7 +15,8 @@ internal sealed class OtherRevision : IDisposable
             File.Copy(file, copy);
         }
 
-        File.AppendAllText(Directory.EnumerateFiles(Folder, "*.yaml", SearchOption.AllDirectories).First(), "\n# another revision\n");
+        // Cases are no part of the revision.
+        File.AppendAllText(Directory.EnumerateFiles(Folder, "*.yaml", SearchOption.AllDirectories).First(file => !file.EndsWith(".cases.yaml", StringComparison.Ordinal)), "\n# another revision\n");
     }
 
     public string Folder => _copy.FullName;
