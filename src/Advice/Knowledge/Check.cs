@@ -25,7 +25,7 @@ public sealed record Check(
     IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions,
     bool ReadsCodes)
 {
-    /// <summary>The workshop arithmetic that its value goes into; null = none.</summary>
+    /// <summary>The workshop arithmetic that its findings go into, in order; empty = none.</summary>
     public IReadOnlyList<CheckArithmetic> Arithmetic { get; init; } = [];
 
     /// <summary>How its value is taken from a freeze frame; null = not from one.</summary>
