@@ -6,7 +6,7 @@ namespace Advice.Rules.Checking;
 public static class ErrorCode
 {
     /// <summary>Those that a file which cannot be read brings about in others: what it holds is missed there.</summary>
-    internal static readonly FrozenSet<string> OfWhatIsMissed = new[] { UnknownId, FaultNotShown, FaultNotFound, StillNeeded }.ToFrozenSet(StringComparer.Ordinal);
+    internal static readonly FrozenSet<string> OfWhatIsMissed = new[] { UnknownId, Circle, FaultNotShown, FaultNotFound, StillNeeded }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>A file or folder cannot be read or would be left out.</summary>
     public const string FileNotRead = "file-not-read";
