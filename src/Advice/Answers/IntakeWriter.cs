@@ -26,7 +26,7 @@ public sealed class IntakeWriter(Catalogue catalogue, string revision)
             RuleSet = _ruleSet,
             Symptoms = [.. @case.Reports.OrderBy(report => report.Start ?? -1).Select(report => Symptom(report, @case.AsOf, audience))],
             Systems = [.. Systems(reading.Complaint.Mentions, audience)],
-            TroubleCodes = [.. @case.Codes.Concat(reading.UnknownCodes).Order(StringComparer.Ordinal).Select(code => _codes.Decode(code, @case))],
+            TroubleCodes = [.. reading.Stored.Select(code => _codes.Decode(code, @case))],
             Services =
             [
                 .. reading.Complaint.Services.Select(heard => new ServiceHeard(

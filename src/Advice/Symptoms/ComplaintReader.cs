@@ -58,7 +58,7 @@ public sealed class ComplaintReader
             word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End));
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
         var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
-        var codes = TroubleCodeScanner.Scan(all);
+        var codes = TroubleCodeScanner.Scan(complaint, all);
         var onsets = OnsetScanner.Scan(complaint, raw);
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
