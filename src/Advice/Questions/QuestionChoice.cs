@@ -14,6 +14,7 @@ public sealed class QuestionChoice
     private readonly Catalogue _catalogue;
     private readonly Assessment _assessment;
     private readonly Symptom[] _symptoms;
+    private readonly FrozenDictionary<string, int> _numbers;
     private readonly FrozenDictionary<string, (int Symptom, ShowsRule Rule)[]> _shownByFault;
 
     /// <summary>Questions by a rule set.</summary>
@@ -24,9 +25,9 @@ public sealed class QuestionChoice
         // Symptoms that say no more than that something is wrong with a system are no good question once something is suspected.
         var vague = catalogue.Systems.Select(system => system.Trouble).OfType<string>().ToHashSet();
         _symptoms = [.. catalogue.Symptoms.Values.OrderBy(symptom => symptom.Id, StringComparer.Ordinal)];
-        var numbers = _symptoms.Index().ToDictionary(one => one.Item.Id, one => one.Index);
+        _numbers = _symptoms.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
         var shows = catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && !vague.Contains(rule.Sign.Id))
-            .OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault, rule => (numbers[rule.Sign.Id], rule));
+            .OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault, rule => (_numbers[rule.Sign.Id], rule));
         _shownByFault = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => shows[fault].ToArray());
     }
 
@@ -43,19 +44,25 @@ public sealed class QuestionChoice
             .Select(one => (Symptom: _symptoms[one.Index].Id, Worth: Worth(_symptoms[one.Index].Id, one.Item!, probabilities, harms)))
             .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
             .ThenBy(one => one.Symptom, StringComparer.Ordinal).Take(Most).ToList();
-        var answers = _assessment.Foresee(advised.Case, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
+        var answers = _assessment.Foresee(advised, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
         return [.. asked.Zip(answers, (one, after) => new Question(_catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
     }
 
     /// <summary>What the raised suspects would show, for each symptom that nobody has spoken of yet, nor said that it cannot be told.</summary>
     private List<CauseLink>?[] Links(Advised advised)
     {
-        var (vehicle, spoken) = (advised.Case.Vehicle, advised.Spoken);
-        var settled = Array.ConvertAll(_symptoms, symptom => spoken.Contains(symptom.Id) || advised.Case.Unsure.Contains(symptom.Id));
-        var links = new List<CauseLink>?[_symptoms.Length];
-        foreach (var (cause, suspect) in advised.Suspicion.Raised.Index())
+        var (vehicle, spoken, raised) = (advised.Case.Vehicle, advised.Spoken, advised.Suspicion.Raised);
+        var settled = new bool[_symptoms.Length];
+        foreach (var symptom in spoken.Concat(advised.Case.Unsure))
         {
-            foreach (var (symptom, rule) in _shownByFault[suspect.Instance.Fault.Id])
+            if (_numbers.TryGetValue(symptom, out var number))
+                settled[number] = true;
+        }
+
+        var links = new List<CauseLink>?[_symptoms.Length];
+        for (var cause = 0; cause < raised.Count; cause++)
+        {
+            foreach (var (symptom, rule) in _shownByFault[raised[cause].Instance.Fault.Id])
             {
                 if (settled[symptom] || rule.When.Test(vehicle) == Truth.No || (rule.Without.Count > 0 && rule.Without.Any(spoken.Contains)))
                     continue;

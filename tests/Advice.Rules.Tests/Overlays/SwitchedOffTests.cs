@@ -63,6 +63,53 @@ public class SwitchedOffTests
         return 0;
     });
 
+    [Theory]
+    [InlineData("shows", "pads-grind")]
+    [InlineData("driving", "grind-soon")]
+    public void Intake_SwitchedOffEntry_IsNamedWhereItWouldHaveHadAPart(string kind, string id) => Laid.Over(Shipped, [Off(kind, id)], book =>
+    {
+        var advice = new GiveAdvice(book, TimeProvider.System);
+
+        Assert.Equal(("rule", id), Assert.Single(advice.Intake(Grind).FromOverlays.Select(entry => (entry.Kind, entry.Id))));
+        Assert.Empty(advice.Intake(Squeal).FromOverlays);
+        return 0;
+    });
+
+    [Fact]
+    public void Intake_EntriesThatAnOverlayAdded_AreNamedWhereTheyWereRead()
+    {
+        const string Own = """
+            symptoms: [{id: hum, name: hum, specificity: ordinary, ask: Does it hum?, phrases: [hums]}]
+            services: [{id: own-wash, name: our wash, system: brakes, phrases: [own wash], because: Dust squeals., intervals: [{km: 1000, source: judgement}]}]
+            shows: [{id: own-hum, fault: pads-worn, symptom: hum, often: often, because: It sings., source: judgement}]
+            """;
+        Laid.Over(Shipped, [(Laid.Name, Own)], book =>
+        {
+            var advice = new GiveAdvice(book, TimeProvider.System);
+            var read = advice.Intake(Squeal with { Complaint = "It hums. The own wash was done last week." });
+
+            Assert.Equal(["own-hum", "own-wash", "hum"], read.FromOverlays.Select(entry => entry.Id));
+            Assert.Empty(advice.Intake(Squeal).FromOverlays);
+            return 0;
+        });
+    }
+
+    [Theory]
+    [InlineData("replaces: [{kind: limits, id: pads}]", "limits: [{id: pads, check: pad-look, minimum: 4, unit: mm, deficiency: minor, text: at least 4 mm, source: judgement}]", false)]
+    [InlineData("off: [{kind: limits, id: pads, because: Not here.}]", "", true)]
+    public void Projection_LimitOfAnOverlay_IsNamedUnlessTheCallerGivesOne(string marks, string own, bool off) => Laid.Over(Shipped, [(Laid.Name + marks, own)], book =>
+    {
+        var advice = new GiveAdvice(book, TimeProvider.System);
+        var asked = new ProjectionRequest { Check = "pad-look", Measurements = [At(10_000, 8), At(20_000, 7), At(30_000, 6)] };
+
+        var entry = Assert.Single(advice.Project(asked).FromOverlays);
+        Assert.Equal(("limit", "pads", off), (entry.Kind, entry.Id, entry.SwitchedOff is not null));
+        Assert.Empty(advice.Project(asked with { Limit = new SuppliedLimit { Minimum = 3, Unit = "mm" } }).FromOverlays);
+        return 0;
+
+        static MeasurementReport At(double km, double value) => new() { Value = value, Unit = "mm", On = new DateOnly(2025, 1, 1).AddDays((int)(km / 100)), Odometer = new Quantity { Value = km, Unit = "km" } };
+    });
+
     [Fact]
     public void Due_SwitchedOffItem_IsNamed() => Laid.Over(Shipped, [Off("services", "pad-clean")], book =>
     {
