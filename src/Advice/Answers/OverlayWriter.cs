@@ -17,15 +17,13 @@ internal sealed class OverlayWriter(IRuleBook rules)
     /// <param name="naming">What an answer of this kind names.</param>
     /// <param name="advised">What was concluded.</param>
     /// <param name="unknownCodes">Trouble codes that the set does not know.</param>
-    /// <param name="cautions">Ids of the cautions that the answer gives.</param>
-    /// <param name="services">Ids of the service items that it names.</param>
-    public IReadOnlyList<OverlayEntry> Write(
-        Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, IEnumerable<string> cautions, IEnumerable<string> services)
+    /// <param name="named">What the answer names beside that.</param>
+    public IReadOnlyList<OverlayEntry> Write(Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, NamedEntries named)
     {
         if (rules.Catalogue.Overlays.Count == 0)
             return [];
-        var used = Own(_used.Of(naming.Of(advised), cautions, services));
-        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming))));
+        var used = Own(_used.Of(naming.Of(advised), named));
+        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming, named.Judgements))));
     }
 
     /// <summary>The service items of overlays among all that a vehicle has, and those switched off that it would have.</summary>

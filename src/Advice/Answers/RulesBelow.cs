@@ -1,3 +1,4 @@
+using Advice.Documents;
 using Advice.Due;
 using Advice.Evidence;
 using Advice.Inspections;
@@ -20,12 +21,13 @@ internal sealed class RulesBelow(SwitchedOff off)
     /// <param name="case">The case.</param>
     /// <param name="unknownCodes">Trouble codes that the set above does not know.</param>
     /// <param name="naming">What an answer of this kind names.</param>
-    public IEnumerable<OverlayEntry> Of(Case @case, IReadOnlyList<string> unknownCodes, Naming naming)
+    /// <param name="judgements">The judgements on findings.</param>
+    public IEnumerable<OverlayEntry> Of(Case @case, IReadOnlyList<string> unknownCodes, Naming naming, IEnumerable<JudgementDocument> judgements)
     {
         var known = Known(@case, unknownCodes);
         var advised = naming == Naming.Inspection ? _inspection.Of(known) : naming.Of(_assessment.Of(known));
         var cautions = advised.Steps.SelectMany(step => step.Check.Cautions).Concat(advised.Cautions.Select(rule => rule.Caution));
-        var used = _used.Of(advised, cautions, _due.Of(known).Where(naming.Names).Select(item => item.Item.Id)).ToHashSet();
+        var used = _used.Of(advised, new(cautions, _due.Of(known).Where(naming.Names).Select(item => item.Item.Id), judgements)).ToHashSet();
         return off.Entries.Where(entry => used.Contains((entry.Kind, entry.Id)));
     }
 

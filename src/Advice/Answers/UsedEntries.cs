@@ -1,3 +1,4 @@
+using Advice.Documents;
 using Advice.Judging;
 using Advice.Knowledge;
 
@@ -19,21 +20,30 @@ internal sealed class UsedEntries(Catalogue catalogue)
 
     /// <summary>Those entries, by kind and id, some of them more than once.</summary>
     /// <param name="advised">What was concluded.</param>
-    /// <param name="cautions">Ids of the cautions that the answer gives.</param>
-    /// <param name="services">Ids of the service items that it names.</param>
-    public IEnumerable<(string Kind, string Id)> Of(Advised advised, IEnumerable<string> cautions, IEnumerable<string> services)
+    /// <param name="named">What the answer names beside that.</param>
+    public IEnumerable<(string Kind, string Id)> Of(Advised advised, NamedEntries named)
     {
         var steps = advised.Steps.Select(step => step.Check).ToList();
+        var faults = advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault).ToList();
         return Rules(advised).Select(id => ("rule", id))
-            .Concat(advised.Suspicion.Raised.Select(suspect => ("fault", suspect.Instance.Fault.Id)))
+            .Concat(faults.Select(fault => ("fault", fault.Id)))
+            .Concat(faults.Select(fault => ("ageing", fault.Ageing.Id)))
+            .Concat(faults.Select(fault => ("consequence", fault.Consequence.Id)))
             .Concat(advised.Case.Reports.Select(report => ("symptom", report.Symptom)))
+            .Concat(advised.Case.Reports.SelectMany(report => report.Occasions).Select(occasion => ("occasion", occasion)))
             .Concat(advised.Case.Codes.Select(code => ("trouble code", code)))
+            .Concat(catalogue.CodeFamilies.Where(family => advised.Case.Codes.Any(code => code.StartsWith(family.Starts, StringComparison.Ordinal))).Select(family => ("family of codes", family.Id)))
             .Concat(steps.Select(check => (Check, check.Id)))
+            .Concat(steps.Select(check => ("area", check.Area.Id)))
             .Concat(steps.SelectMany(check => check.Needs, (_, need) => ("set-up", need.Id)))
             .Concat(Limits(steps, advised.Case).Select(limit => (Limit, limit.Id)))
-            .Concat(cautions.Select(caution => ("caution", caution)))
-            .Concat(services.Select(service => (ServiceItem, service)));
+            .Concat(named.Judgements.SelectMany(judgement => judgement.Arithmetic).SelectMany(Meanings).Select(meaning => ("meaning", meaning.Id)))
+            .Concat(named.Cautions.Select(caution => ("caution", caution)))
+            .Concat(named.Services.Select(service => (ServiceItem, service)));
     }
+
+    private IEnumerable<Meaning> Meanings(ComputationDocument given) =>
+        catalogue.MeaningsByComputation[given.Computation].Where(meaning => given.Verdict is { } verdict && meaning.Verdicts.Contains(verdict));
 
     private IEnumerable<string> Rules(Advised advised) =>
         advised.Evidence.Links.Select(link => link.Rule)

@@ -20,6 +20,14 @@ public class SwitchedOffTests
           - {id: pad-clean, name: clean the pads, system: brakes, because: Dust squeals., intervals: [{km: 10000, source: judgement}]}
         """;
 
+    private const string Battery = """
+
+        checks: [{id: own-battery, title: Measure it., system: brakes, area: wheels, minutes: 5, doneBy: technician, needs: [], method: [Measure.], falseAlarm: 0.05, measures: {unit: V, plausible: [0, 20]}, arithmetic: {computation: battery-state-of-charge, input: voltage}, detects: [{fault: pads-worn, surely: 0.1}], cautions: []}]
+
+        """;
+
+    private const string Meaning = "meanings: [{id: own-low, computation: battery-state-of-charge, verdicts: [recharge, discharged], text: It is low., source: judgement}]";
+
     private static readonly AdviceRequest Squeal = new() { AsOf = new DateOnly(2026, 3, 1), Vehicle = new() { Fuel = "gasoline" }, Complaint = "it squeals" };
     private static readonly AdviceRequest Grind = Squeal with { Complaint = "it grinds" };
     private static readonly AdviceRequest Electric = Squeal with { Vehicle = new() { Fuel = "electric" } };
@@ -109,6 +117,29 @@ public class SwitchedOffTests
 
         static MeasurementReport At(double km, double value) => new() { Value = value, Unit = "mm", On = new DateOnly(2025, 1, 1).AddDays((int)(km / 100)), Odometer = new Quantity { Value = km, Unit = "km" } };
     });
+
+    /// <summary>What stands behind an answer without being a rule of it: how a fault ages, what it leads to, what a verdict of arithmetic means.</summary>
+    [Theory]
+    [InlineData("ageing", "ageing", "steady", "ageing: [{id: steady, name: steady, odometerKm: [[0, 1], [100000, 2]], source: judgement}]")]
+    [InlineData("consequences", "consequence", "nuisance", "consequences: [{id: nuisance, name: nuisance, harm: 2, source: judgement}]")]
+    [InlineData("occasions", "occasion", "braking", "occasions: [{id: braking, name: braking, phrases: [when braking, when i brake]}]")]
+    [InlineData("areas", "area", "wheels", "areas: [{id: wheels, name: the wheels}]")]
+    [InlineData("meanings", "meaning", "own-low", Meaning)]
+    [InlineData("meanings", "meaning", "own-low", "")]
+    public void Advice_EntryBehindIt_IsNamedWhereItHadAPart(string kind, string noun, string id, string own)
+    {
+        var off = own.Length == 0;
+        Laid.Over(Shipped + Battery + Meaning, [off ? Off(kind, id) : ($"{Laid.Name}replaces: [{{kind: {kind}, id: {id}}}]", own)], book =>
+        {
+            var advice = new GiveAdvice(book, TimeProvider.System);
+            var asked = Squeal with { Complaint = "it squeals when braking", Findings = [new FindingReport { Check = "own-battery", Value = 12.1, Unit = "V" }] };
+
+            Assert.Contains((noun, id, off), advice.To(asked).FromOverlays.Select(entry => (entry.Kind, entry.Id, entry.SwitchedOff is not null)));
+            Assert.Empty(advice.To(Driven).FromOverlays);
+            Assert.Empty(advice.Reckon(asked).FromOverlays);
+            return 0;
+        });
+    }
 
     [Fact]
     public void Due_SwitchedOffItem_IsNamed() => Laid.Over(Shipped, [Off("services", "pad-clean")], book =>
