@@ -16,8 +16,11 @@ public class SuspicionLawTests(ITestOutputHelper output)
     private static readonly Suspecting Suspecting = new(Known);
     private static readonly CaseReader Reader = new(Known, new ComplaintReader([], [], []));
 
+    /// <summary>Signs that imply others or are implied: to deny one says something of the others too.</summary>
+    private static readonly HashSet<Sign> Related = [.. Known.Rules.Values.OfType<ImpliesRule>().SelectMany(rule => new[] { rule.Sign, rule.Implied })];
+
     private static readonly IReadOnlyList<ShowsRule> Shows =
-        [.. Known.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal)];
+        [.. Known.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && !Related.Contains(rule.Sign)).OrderBy(rule => rule.Id, StringComparer.Ordinal)];
 
     private static readonly Gen<Case> Case = RandomRequests.Any.Select(request => Reader.Read(request, request.AsOf!.Value).Case);
 
