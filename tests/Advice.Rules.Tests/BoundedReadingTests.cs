@@ -21,6 +21,7 @@ public class BoundedReadingTests
         "brake ", "not ", "no squeal or ", "squeal until ", "it squeals. ", "squeal, ", "the squeal and the clunk ", "any ", "could ", "hardly ever squeals any more ", "x", "(", "((a", ".", ",,,", "''", "a'b", "a/c/",
         "\n", "\r\n\t", "\0", "\u0001\u001b[31m", "\u202e\u200f", "\ud83d\ude97 ", "é", "p0", "P0420 ", "12.5.", "-", " - ", "aaaaab", "when i brake and ", "front left ", "last week ", "replaced the pads ",
         "The brakes grind when I stop and the car pulls to the left. ", "ignore all previous instructions ", "<noise> ", "{0} ", "%s%n", "'; drop table x; -- ",
+        "b\u0300\u0336\u0489\u035c", "brake\u0334\u0321\u031c ", "\"'“‘", "\\\"", "\u05d1\u05dc\u05de\u05d9\u05dd \u202b", "\ud83d\udc68\u200d\ud83d\udd27\ufe0f", "P0301-1A ", "p0:", "donaudampfschiff",
     ];
 
     [Theory]

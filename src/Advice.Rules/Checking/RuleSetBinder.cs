@@ -54,6 +54,7 @@ internal static class RuleSetBinder
             Symptoms = symptoms,
             Codes = tables.Codes.Freeze(),
             CodeFamilies = [.. tables.CodeFamilies.Bound.OrderByDescending(family => family.Starts.Length).ThenBy(family => family.Starts, StringComparer.Ordinal)],
+            FailureTypes = [.. tables.FailureTypes.Bound.OrderByDescending(type => type.Starts.Length).ThenBy(type => type.Starts, StringComparer.Ordinal)],
             Faults = faults,
             Checks = tables.Checks.Freeze(),
             Cautions = tables.Cautions.Freeze(),

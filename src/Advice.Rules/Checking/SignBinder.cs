@@ -2,12 +2,13 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Checking;
 
-/// <summary>Binds symptoms, trouble codes and their families.</summary>
+/// <summary>Binds symptoms, trouble codes, their families and their failure types.</summary>
 internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems problems)
 {
     private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "phrases", "source"];
     private static readonly string[] CodeMembers = ["id", "meaning", "plain", "system", "source"];
 
+    private static readonly string[] FailureTypeMembers = ["id", "starts", "name", "plain", "source"];
     private static readonly string[] FamilyMembers = ["id", "starts", "name", "plain", "scope", "caveat", "source"];
     private static readonly Dictionary<string, CodeScope> Scopes = new(StringComparer.Ordinal)
     {
@@ -25,6 +26,14 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
             tables.Codes.Bind(id, Code(id, new EntryReader(node, "trouble code", CodeMembers, problems)));
         foreach (var (id, node) in declared["code-families"])
             tables.CodeFamilies.Bind(id, Family(id, new EntryReader(node, "family of codes", FamilyMembers, problems)));
+        foreach (var (id, node) in declared["failure-types"])
+            tables.FailureTypes.Bind(id, FailureType(id, new EntryReader(node, "failure type", FailureTypeMembers, problems)));
+    }
+
+    private FailureType FailureType(string id, EntryReader reader)
+    {
+        sources.Required(reader);
+        return new FailureType(id, reader.Text("starts"), reader.TextPair("name"));
     }
 
     private CodeFamily Family(string id, EntryReader reader)

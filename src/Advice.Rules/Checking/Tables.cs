@@ -27,6 +27,7 @@ internal sealed class Tables
             ["symptoms"] = Symptoms,
             ["codes"] = Codes,
             ["code-families"] = CodeFamilies,
+            ["failure-types"] = FailureTypes,
             ["faults"] = Faults,
             ["checks"] = Checks,
             ["limits"] = Limits,
@@ -72,6 +73,8 @@ internal sealed class Tables
     public Table<VehicleFact> Facts { get; } = new("vehicle fact");
 
     public Table<CodeFamily> CodeFamilies { get; } = new("family of codes");
+
+    public Table<FailureType> FailureTypes { get; } = new("failure type");
 
     public Table<Symptom> Symptoms { get; } = new("symptom");
 

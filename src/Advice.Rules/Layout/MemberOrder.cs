@@ -20,6 +20,7 @@ internal static class MemberOrder
         ["symptoms"] = ["id", "name", "plain", "specificity", "ask", "phrases", "source"],
         ["codes"] = ["id", "meaning", "plain", "system", "source"],
         ["code-families"] = ["id", "starts", "name", "plain", "scope", "caveat", "source"],
+        ["failure-types"] = ["id", "starts", "name", "plain", "source"],
         ["faults"] = ["id", "name", "plain", "system", "places", "prior", "ageing", "consequence", "deficiency", "source"],
         ["checks"] =
         [

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Suspects;
 using Advice.Vehicles;
@@ -14,11 +15,12 @@ internal sealed class CodeDecoder(Catalogue catalogue)
     private readonly PriorOnVehicle _priors = new(catalogue);
 
     /// <summary>What the code says, of faults that the vehicle can have.</summary>
-    public DecodedCode Decode(string code, Case @case)
+    public DecodedCode Decode(StoredCode stored, Case @case)
     {
+        var code = stored.Code;
         var audience = @case.Workshop.Reader;
-        var families = catalogue.CodeFamilies.Where(family => code.StartsWith(family.Starts, StringComparison.Ordinal)).ToList();
-        var scope = families.Find(family => family.Scope is not null)?.Scope ?? CodeScope.Standard;
+        var families = Families(code);
+        var scope = Scope(families);
         var known = catalogue.Codes.GetValueOrDefault(code);
         return new DecodedCode(
             code,
@@ -28,8 +30,31 @@ internal sealed class CodeDecoder(Catalogue catalogue)
             known is not null,
             known?.Meaning.For(audience),
             known is null ? [] : [.. Causes(code, @case.Vehicle, audience)],
-            families.Find(family => family.Caveat is not null)?.Caveat?.For(audience));
+            Caveat(families, audience),
+            FailureType(stored, audience));
     }
+
+    /// <summary>What the code means; of one that the rules do not know, that only the maker can say, or what it is about.</summary>
+    public string Meaning(string code, Audience audience)
+    {
+        if (catalogue.Codes.GetValueOrDefault(code) is { } known)
+            return known.Meaning.For(audience);
+        var families = Families(code);
+        if (Scope(families) != CodeScope.Standard && Caveat(families, audience) is { } caveat)
+            return caveat;
+        var about = families.Find(family => family.Starts.Length >= Family) ?? families.LastOrDefault();
+        return string.Join(": ", new[] { about?.Name.For(audience), "the exact meaning is not known to this rule set" }.OfType<string>());
+    }
+
+    /// <summary>What the failure type byte says; null where there is none.</summary>
+    public CodeFailureType? FailureType(StoredCode stored, Audience audience) => stored.FailureType is not { } type ? null
+        : new CodeFailureType(type, catalogue.FailureTypes.FirstOrDefault(known => type.StartsWith(known.Starts, StringComparison.Ordinal))?.Name.For(audience));
+
+    private List<CodeFamily> Families(string code) => [.. catalogue.CodeFamilies.Where(family => code.StartsWith(family.Starts, StringComparison.Ordinal))];
+
+    private static CodeScope Scope(List<CodeFamily> families) => families.Find(family => family.Scope is not null)?.Scope ?? CodeScope.Standard;
+
+    private static string? Caveat(List<CodeFamily> families, Audience audience) => families.Find(family => family.Caveat is not null)?.Caveat?.For(audience);
 
     /// <summary>The code, or else what it implies: the code of one cylinder implies its misfire.</summary>
     private IEnumerable<Sign> Signs(Sign code) => catalogue.ShowsBySign[code].Any()

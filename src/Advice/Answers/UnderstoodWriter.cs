@@ -8,6 +8,7 @@ namespace Advice.Answers;
 internal sealed class UnderstoodWriter(Catalogue catalogue)
 {
     private readonly AssumptionWriter _assumptions = new(catalogue);
+    private readonly CodeDecoder _codes = new(catalogue);
 
     /// <summary>Symptoms, codes, what was not understood, and what was assumed.</summary>
     public UnderstoodDocument Write(CaseReading reading, Advised advised)
@@ -20,9 +21,9 @@ internal sealed class UnderstoodWriter(Catalogue catalogue)
                     report.Present, report.Words, Math.Round(report.Confidence, 2))),
             ],
             [
-                .. reading.Case.Codes.Select(code => new UnderstoodCode(
-                    code, catalogue.Codes[code].Meaning.For(audience), advised.Evidence.Links.Any(link => link.Seen.Sign == Sign.Code(code)))),
-                .. reading.UnknownCodes.Select(code => new UnderstoodCode(code, "not known to this rule set", false)),
+                .. reading.Stored.OrderBy(stored => catalogue.Codes.ContainsKey(stored.Code) ? 0 : 1).Select(stored => new UnderstoodCode(
+                    stored.Code, _codes.Meaning(stored.Code, audience), advised.Evidence.Links.Any(link => link.Seen.Sign == Sign.Code(stored.Code)),
+                    _codes.FailureType(stored, audience))),
             ],
             reading.Complaint.NotUnderstood,
             _assumptions.Write(advised),

@@ -11,5 +11,7 @@ namespace Advice.Documents;
 /// <param name="Meaning">Its meaning; null where it is not known.</param>
 /// <param name="PointsTo">Faults of this vehicle that set it, the likeliest first.</param>
 /// <param name="DoesNotProve">What it does not prove.</param>
+/// <param name="FailureType">Its failure type, if it was given with one.</param>
 public sealed record DecodedCode(
-    string Code, string Group, CodeScope Scope, string? Family, bool Known, string? Meaning, IReadOnlyList<CodeCause> PointsTo, string? DoesNotProve);
+    string Code, string Group, CodeScope Scope, string? Family, bool Known, string? Meaning, IReadOnlyList<CodeCause> PointsTo, string? DoesNotProve,
+    CodeFailureType? FailureType);

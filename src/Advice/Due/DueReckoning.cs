@@ -12,7 +12,7 @@ public sealed class DueReckoning
     private const double Overdue = 1.1;
 
     // A law gives no grace: overdue from the day after, and on some engines from the day itself.
-    private const double Passed = 1.00001;
+    private static readonly double Passed = Math.BitIncrement(1.0);
     private const double Reached = 1;
     private const int MonthsOfAYear = 12;
 

@@ -27,7 +27,8 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
-        var codes = request.TroubleCodes.Concat(reading.Codes).Distinct().Order(StringComparer.Ordinal).ToLookup(catalogue.Codes.ContainsKey);
+        var stored = StoredCode.Of(request.TroubleCodes.Concat(reading.Codes));
+        var codes = stored.Select(one => one.Code).Distinct().ToLookup(catalogue.Codes.ContainsKey);
         var named = SystemsNamed.Of(reading.Mentions);
         var signs = given.Concat(reading.Reports).Where(report => report.Present).Select(report => Sign.Symptom(report.Symptom))
             .Concat(codes[true].Select(Sign.Code)).ToList();
@@ -51,7 +52,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         return new CaseReading(
             @case with { Outcomes = found.Outcomes, Done = found.Done },
             [.. found.Judgements.Zip(findings, (one, from) => InDepth(one, from.Finding, request, @case) with { FromFreezeFrame = from.Members })],
-            found.AcrossAxles, [.. codes[false]], frame.NotTaken, reading);
+            found.AcrossAxles, stored, [.. codes[false]], frame.NotTaken, reading);
     }
 
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>

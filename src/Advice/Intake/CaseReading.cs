@@ -7,9 +7,10 @@ namespace Advice.Intake;
 /// <param name="Case">The case.</param>
 /// <param name="Judgements">What the findings mean, one for each, in order, then those that the freeze frame makes.</param>
 /// <param name="AcrossAxles">What the difference of left and right means, for each check and axle that was measured on both sides.</param>
+/// <param name="Stored">All trouble codes with their failure types, ordered.</param>
 /// <param name="UnknownCodes">Trouble codes that the rule set does not know, ordered.</param>
 /// <param name="FreezeFrameLeft">Values of the freeze frame that count for nothing.</param>
 /// <param name="Complaint">What was read from the complaint.</param>
 public sealed record CaseReading(
-    Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<string> UnknownCodes,
-    IReadOnlyList<FrameMemberLeft> FreezeFrameLeft, ComplaintReading Complaint);
+    Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<StoredCode> Stored,
+    IReadOnlyList<string> UnknownCodes, IReadOnlyList<FrameMemberLeft> FreezeFrameLeft, ComplaintReading Complaint);

@@ -38,6 +38,9 @@ public sealed record Catalogue
     /// <summary>Families of trouble codes, the longest beginning first.</summary>
     public required IReadOnlyList<CodeFamily> CodeFamilies { get; init; }
 
+    /// <summary>Failure types of trouble codes, the longest beginning first.</summary>
+    public required IReadOnlyList<FailureType> FailureTypes { get; init; }
+
     /// <summary>Faults by id.</summary>
     public required FrozenDictionary<string, Fault> Faults { get; init; }
 

@@ -2,7 +2,7 @@ namespace Advice.Symptoms;
 
 /// <summary>What was read from a complaint.</summary>
 /// <param name="Reports">The symptoms, in the order of the text; denied ones are marked as not present.</param>
-/// <param name="Codes">Trouble codes, in the order of the text, each once.</param>
+/// <param name="Codes">Trouble codes such as P0301 or, with a failure type, P0301-1A, in the order of the text, each once.</param>
 /// <param name="Unread">The sentences in which nothing was recognised.</param>
 /// <param name="Services">Work that it says was done or never done.</param>
 /// <param name="Mentions">Where it speaks of a system, in the order of the text.</param>

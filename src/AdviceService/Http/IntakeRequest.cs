@@ -24,7 +24,7 @@ public sealed record IntakeRequest
     /// <summary>Ids of symptoms of which the driver cannot say whether they are there: they are not asked for again, and nothing follows from them.</summary>
     public IReadOnlyList<string> Unsure { get; init; } = [];
 
-    /// <summary>Stored trouble codes, such as P0301.</summary>
+    /// <summary>Stored trouble codes, such as P0301, or with the failure type, such as P0301-1A.</summary>
     public IReadOnlyList<string> TroubleCodes { get; init; } = [];
 
     /// <summary>What was measured or seen.</summary>

@@ -3,12 +3,13 @@ using System.Globalization;
 namespace AdviceService.Tests.Complaints;
 
 /// <summary>
-/// How many complaints end in an accepted system. Nothing is fitted by machine; the spread over ten parts says how far the figures are chance,
-/// and the two halves how far the phrases were made to fit: the wording of odd lines was read while they were written, that of even lines never.
+/// How many complaints end in an accepted system. Nothing is fitted by machine; the interval and the spread over ten parts say how far the figures
+/// are chance, and the two halves how far the phrases were made to fit: the wording of odd lines was read while they were written, that of even lines never.
 /// </summary>
 internal sealed class ComplaintFigures
 {
     private const int Parts = 10;
+    private readonly ComplaintConfusion confusion = new();
     private readonly List<(int Line, Complaint Complaint, int Rank, bool Understood)> read = [];
 
     /// <summary>Adds the next complaint.</summary>
@@ -17,7 +18,9 @@ internal sealed class ComplaintFigures
     /// <param name="understood">Whether any symptom was understood.</param>
     public void Add(Complaint complaint, IEnumerable<string> systems, bool understood)
     {
-        var rank = systems.Distinct().ToList().FindIndex(complaint.Systems.Contains);
+        var named = systems.Distinct().ToList();
+        var rank = named.FindIndex(complaint.Systems.Contains);
+        confusion.Add(complaint.System, named.FirstOrDefault());
         read.Add((read.Count + 1, complaint, rank < 0 ? int.MaxValue : rank, understood));
     }
 
@@ -36,11 +39,17 @@ internal sealed class ComplaintFigures
         foreach (var system in bySystem)
             yield return Row(system.Key, [.. system]);
         yield return Format("macro average", bySystem.Count, [.. Measures.Select(m => bySystem.Average(g => Share(g, m)))]);
+        var intervals = Measures.Select(m => Resampling.Interval([.. read.Select(m)])).ToList();
+        yield return Format("95 % interval, from", read.Count, [.. intervals.Select(i => i.Low)]);
+        yield return Format("95 % interval, to", read.Count, [.. intervals.Select(i => i.High)]);
         var parts = read.GroupBy(r => r.Line % Parts).Select(g => g.ToList()).ToList();
         yield return Format("least of ten parts", parts.Count, [.. Measures.Select(m => parts.Min(p => Share(p, m)))]);
         yield return Format("most of ten parts", parts.Count, [.. Measures.Select(m => parts.Max(p => Share(p, m)))]);
         yield return Format("standard deviation of them", parts.Count, [.. Measures.Select(m => Deviation([.. parts.Select(p => Share(p, m))]))]);
     }
+
+    /// <summary>What was named first of the complaints of each system.</summary>
+    public IEnumerable<string> Confusion() => confusion.Lines();
 
     private static Func<(int Line, Complaint Complaint, int Rank, bool Understood), bool>[] Measures { get; } =
         [r => r.Rank == 0, r => r.Rank < 3, r => !r.Understood];

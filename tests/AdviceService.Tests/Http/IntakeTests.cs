@@ -198,6 +198,55 @@ public class IntakeTests(RunningService service)
         Assert.Equal(known, decoded.GetProperty("pointsTo").GetArrayLength() > 0);
     }
 
+    /// <summary>The failure types are those of SAE J2012-DA, from memory: 11 is a short to ground, 1A too little resistance; 00 says nothing more.</summary>
+    [Theory]
+    [InlineData("P0301-00", "P0301", "00", "none")]
+    [InlineData("p0340:1a", "P0340", "1A", "resistance")]
+    [InlineData("U0100 87", "U0100", "87", "message")]
+    [InlineData("P1234-11", "P1234", "11", "short to ground")]
+    [InlineData("P0301-1D", "P0301", "1D", "current")]
+    [InlineData("P0301-4F", "P0301", "4F", "inside the control unit")]
+    [InlineData("P0301-F0", "P0301", "F0", null)]
+    public async Task Intake_CodeWithFailureType_KeepsAndDecodesIt(string written, string code, string failureType, string? meaning)
+    {
+        const string Technician = """, "workshop": {"audience": "technician"}""";
+        foreach (var request in new[] { $$"""{"troubleCodes":["{{written}}"]{{Technician}}}""", $$"""{"text":"the code is {{written.Replace(' ', '-')}}"{{Technician}}}""" })
+        {
+            var decoded = Assert.Single((await service.AskAsync("/v1/intake", request)).GetProperty("troubleCodes").EnumerateArray());
+
+            Assert.Equal(code, decoded.GetProperty("code").GetString());
+            var type = decoded.GetProperty("failureType");
+            Assert.Equal(failureType, type.GetProperty("byte").GetString());
+            if (meaning is null)
+                Assert.Equal(JsonValueKind.Null, type.GetProperty("meaning").ValueKind);
+            else
+                Assert.Contains(meaning == "none" ? "no failure type" : meaning, type.GetProperty("meaning").GetString(), StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>It is the code that counts for the rules: with a failure type it concludes the same.</summary>
+    [Fact]
+    public async Task Advise_CodeWithFailureType_ConcludesAsWithout()
+    {
+        var (with, without) = (await AdviseAsync("P0301-11"), await AdviseAsync("P0301"));
+
+        Assert.Equal("11", with.GetProperty("understood").GetProperty("troubleCodes")[0].GetProperty("failureType").GetProperty("byte").GetString());
+        Assert.True(JsonElement.DeepEquals(with.GetProperty("suspects"), without.GetProperty("suspects")));
+
+        Task<JsonElement> AdviseAsync(string code) => service.AdviseAsync($$"""{"vehicle":{},"troubleCodes":["{{code}}"]}""");
+    }
+
+    [Theory]
+    [InlineData("P1234", "Only the maker")]
+    [InlineData("U3000", "only its maker")]
+    [InlineData("P0999", "not known")]
+    public async Task Advise_CodeThatIsNotKnown_SaysWhoKnowsIt(string code, string said)
+    {
+        var understood = (await service.AdviseAsync($$"""{"vehicle":{},"troubleCodes":["{{code}}"]}""")).GetProperty("understood").GetProperty("troubleCodes")[0];
+
+        Assert.Contains(said, understood.GetProperty("meaning").GetString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("gasoline", "glow-plug-failed")]
     [InlineData("diesel", "ignition-coil-failed")]

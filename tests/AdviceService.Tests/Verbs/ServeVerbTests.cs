@@ -9,8 +9,30 @@ public partial class ServeVerbTests
 {
     private const string Canary = "zebrafinch";
 
+    /// <summary>Whatever a caller may write into, right or wrong; each holds the canary.</summary>
+    private static readonly (string Path, string Body)[] Written =
+    [
+        ("/v1/advice", $$"""{"vehicle":{},"complaint":"{{Canary}} brakes squeal"}"""),
+        ("/v1/advice", $$"""{"vehicle":{},"{{Canary}}":1}"""),
+        ("/v1/advice", $$"""{"complaint":"{{Canary}}"""),
+        ("/v1/advice", $$"""{"vehicle":{"fuel":"{{Canary}}"},"troubleCodes":["{{Canary}}"],"unsure":["{{Canary}}"],"asOf":"{{Canary}}"}"""),
+        ("/v1/advice/batch", $$"""{"id":"{{Canary}}","vehicle":{},"complaint":"{{Canary}}"}"""),
+        ("/v1/intake", $$"""{"text":"{{Canary}} \u001b[31m \u0000"}"""),
+        ("/v1/intake", $$"""{"text":"{{Canary}} \ud800"}"""),
+        ("/v1/judgements", $$"""{"vehicle":{},"findings":[{"check":"{{Canary}}","value":1,"unit":"{{Canary}}"}]}"""),
+        ("/v1/why-not", $$"""{"vehicle":{},"complaint":"{{Canary}}","fault":"{{Canary}}"}"""),
+        ("/v1/catalogue/search", $$"""{"words":"{{Canary}}"}"""),
+        ($"/v1/{Canary}?{Canary}={Canary}", "{}"),
+        ("/mcp", $$$$"""{"jsonrpc":"2.0","id":1,"method":"initialize","params":{"protocolVersion":"2025-06-18","capabilities":{},"clientInfo":{"name":"{{{{Canary}}}}","version":"1"}}}"""),
+        ("/mcp", $$$$"""{"jsonrpc":"2.0","id":2,"method":"tools/call","params":{"name":"advise","arguments":{"vehicle":{},"complaint":"{{{{Canary}}}}"}}}"""),
+        ("/mcp", $$$$"""{"jsonrpc":"2.0","id":3,"method":"tools/call","params":{"name":"advise","arguments":{"{{{{Canary}}}}":1}}}"""),
+        ("/mcp", $$$$"""{"jsonrpc":"2.0","id":4,"method":"tools/call","params":{"name":"{{{{Canary}}}}","arguments":{}}}"""),
+        ("/mcp", $$"""{"jsonrpc":"2.0","id":5,"method":"{{Canary}}"}"""),
+        ("/mcp", Canary),
+    ];
+
     [Fact]
-    public async Task Serve_UntilTold_GreetsAnswersLogsNoComplaintAndEndsWell()
+    public async Task Serve_UntilTold_GreetsAnswersLogsNothingOfWhatWasSentAndEndsWell()
     {
         using var process = Run.Start("--urls", "http://127.0.0.1:0");
         var errors = process.StandardError.ReadToEndAsync();
@@ -18,8 +40,14 @@ public partial class ServeVerbTests
         var address = Address().Match(greeting!).Value;
         using var client = new HttpClient { BaseAddress = new Uri(address) };
 
-        foreach (var body in new[] { $$"""{"vehicle":{},"complaint":"{{Canary}} brakes squeal"}""", $$"""{"vehicle":{},"{{Canary}}":1}""", $$"""{"complaint":"{{Canary}}""" })
-            await client.PostAsync("/v1/advice", new StringContent(body, Encoding.UTF8, "application/json"));
+        client.DefaultRequestHeaders.Accept.ParseAdd("application/json, text/event-stream");
+        foreach (var (path, body) in Written)
+        {
+            var answer = await client.PostAsync(path, new StringContent(body, Encoding.UTF8, path.EndsWith("batch", StringComparison.Ordinal) ? "application/x-ndjson" : "application/json"));
+            Assert.True((int)answer.StatusCode < 500, body);
+        }
+
+        await client.GetAsync($"/v1/catalogue/symptoms/{Canary}");
         using var stop = Process.Start("kill", ["-TERM", $"{process.Id}"]);
         await process.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(1));
 
@@ -27,6 +55,7 @@ public partial class ServeVerbTests
         var log = await errors;
         Assert.DoesNotContain(Canary, log, StringComparison.Ordinal);
         Assert.Contains("\"StatusCode\":400", log, StringComparison.Ordinal);
+        Assert.Contains("\"Route\":\"/v1/advice\"", log, StringComparison.Ordinal);
         Assert.DoesNotContain("\"StatusCode\":200", log, StringComparison.Ordinal);
     }
 
