@@ -17,6 +17,9 @@ public sealed record Advised(
     Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, IReadOnlyList<string> LeftOut,
     IReadOnlyList<WarnsRule> Cautions)
 {
+    /// <summary>What was found out of the vehicle on the way; null = nothing that could be used again.</summary>
+    internal OnVehicle? Vehicle { get; init; }
+
     /// <summary>Ids of the symptoms that were reported or denied, or follow from what was.</summary>
     public IReadOnlySet<string> Spoken => Case.Reports.Select(report => report.Symptom).Concat(Evidence.Implied.Select(one => one.Implied.Sign.Id)).ToHashSet();
 

@@ -17,26 +17,29 @@ public sealed class Assessment(IRuleBook rules)
     {
         var session = rules.Open(@case);
         var evidence = session.Gather();
-        var suspicion = _suspecting.Suspect(@case, evidence);
+        var vehicle = On(@case);
+        var suspicion = _suspecting.Suspect(evidence, vehicle.Faults);
         var driving = session.LimitDriving(suspicion.ByFault);
-        var steps = _steps.Choose(@case, suspicion, mayDrive: !Advised.Forbid(@case, driving));
+        var steps = _steps.Choose(@case, suspicion, vehicle.Needs, mayDrive: !Advised.Forbid(@case, driving));
         var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id), .. @case.Done]);
-        return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions);
+        return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions) { Vehicle = vehicle };
     }
 
-    /// <summary>What would come first in a case if one more symptom were reported or denied, for each such report. As much of
-    /// <see cref="Of"/> as that takes; what rests on the vehicle alone is reckoned once.</summary>
-    public IEnumerable<Prospect> Foresee(Case @case, IEnumerable<Report> reports)
+    /// <summary>What would come first if one more symptom were reported or denied, for each such report. As much of <see cref="Of"/> as that
+    /// takes; what the report does not change is taken over.</summary>
+    public IEnumerable<Prospect> Foresee(Advised advised, IEnumerable<Report> reports)
     {
-        var (faults, needs) = (_suspecting.On(@case), _steps.On(@case));
-        return reports.Select(report => Foresee(@case with { Reports = [.. @case.Reports, report] }, faults, needs));
+        var vehicle = advised.Vehicle ?? On(advised.Case);
+        return reports.Select(report => Foresee(advised, report, vehicle));
     }
 
-    private Prospect Foresee(Case @case, FaultsOnVehicle faults, NeedsOnVehicle needs)
+    private Prospect Foresee(Advised advised, Report report, OnVehicle vehicle)
     {
-        var session = rules.Open(@case);
-        var suspicion = _suspecting.Suspect(session.Gather(), faults);
-        var mayDrive = !Advised.Forbid(@case, session.LimitDriving(suspicion.ByFault));
-        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(@case, suspicion, needs, mayDrive));
+        var session = rules.Open(advised.Case, advised.Evidence, report);
+        var suspicion = _suspecting.Suspect(session.Gather(), vehicle.Faults);
+        var mayDrive = !Advised.Forbid(advised.Case, session.LimitDriving(suspicion.ByFault));
+        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, vehicle.Needs, mayDrive));
     }
+
+    private OnVehicle On(Case @case) => new(_suspecting.On(@case), _steps.On(@case));
 }

@@ -44,6 +44,9 @@ public sealed record Case
     /// <summary>The most steps to advise, from 1.</summary>
     public int MostSteps { get; init; } = int.MaxValue;
 
+    /// <summary>The same case with one more report.</summary>
+    public Case With(Report report) => this with { Reports = [.. Reports, report] };
+
     /// <summary>Whether a check is still worth advising: not done, nor done by whoever read the trouble codes.</summary>
     public bool IsOpen(Check check) => !Done.Contains(check.Id) && !(check.ReadsCodes && Codes.Count > 0);
 }

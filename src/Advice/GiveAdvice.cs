@@ -8,6 +8,7 @@ using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
 using Advice.Symptoms;
+using Advice.Wear;
 
 namespace Advice;
 
@@ -24,6 +25,7 @@ public sealed class GiveAdvice
     private readonly AdviceWriter _writer;
     private readonly IntakeWriter _intakeWriter;
     private readonly TriageWriter _triage;
+    private readonly ProjectWear _wear;
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
     private readonly WhyNotWriter _whyNotWriter;
@@ -43,7 +45,8 @@ public sealed class GiveAdvice
         _due = new(catalogue);
         var overlays = new OverlayWriter(rules);
         _writer = new(rules, overlays);
-        _intakeWriter = new(catalogue, rules.Revision);
+        _intakeWriter = new(rules, overlays);
+        _wear = new(rules, overlays);
         _triage = new(rules, overlays);
         _whyNot = new(catalogue, Assess);
         _whyNotCheck = new(catalogue, Assess, _whyNot);
@@ -88,7 +91,8 @@ public sealed class GiveAdvice
     public IntakeDocument Intake(AdviceRequest request)
     {
         var reading = _cases.Read(request, Today);
-        return _intakeWriter.Write(reading, _questions.Choose(_assessment.Of(reading.Case)));
+        var advised = _assessment.Of(reading.Case);
+        return _intakeWriter.Write(reading, advised, _questions.Choose(advised));
     }
 
     /// <summary>The same in the few figures by which a fleet is sorted.</summary>
@@ -97,6 +101,9 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request, Today);
         return _triage.Write(reading, _assessment.Of(reading.Case));
     }
+
+    /// <summary>When a wearing part reaches its limits.</summary>
+    public ProjectionDocument Project(ProjectionRequest request) => _wear.Of(request, Today);
 
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>
     public WhyNotDocument WhyNot(WhyNotRequest request)

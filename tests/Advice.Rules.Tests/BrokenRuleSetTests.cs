@@ -74,6 +74,16 @@ public class BrokenRuleSetTests
             ErrorsOf(("words.yaml", Words), ("topic.yaml", "- !a b"u8.ToArray()), ("brakes/pads.yaml", "fault: []"u8.ToArray()))
                 .Select(error => error.Split("; there are")[0]));
 
+    /// <summary>The one error that matters is not lost among those that it brings about.</summary>
+    [Fact]
+    public void Load_FileThatOthersNeedCannotBeRead_NamesThatAndWhatIsWrongByItself() =>
+        Assert.Equal(
+            ["needed.yaml(2,1): error malformed-yaml", "topic.yaml(2,93): error unknown-word"],
+            ErrorsOf(
+                ("words.yaml", Words), ("needed.yaml", "symptoms: [{id: hum\n"u8.ToArray()),
+                ("topic.yaml", "shows:\n  - {id: a, fault: pads-worn, symptom: hum, occasions: [braking], source: judgement, often: mostly, because: It rubs.}\n"u8.ToArray()))
+                .Select(error => string.Join(": ", error.Split(": ")[..2])));
+
     [Theory]
     [InlineData("notes.txt")]
     [InlineData("topic.cases.yaml")]

@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Rules.Bench;
+using Advice.Suspects;
 using Advice.Vehicles;
 
 namespace Advice.Rules.Tests;
@@ -20,6 +22,19 @@ public class SuspectingTests
         Assert.InRange(shareOfCode, 0.001, 0.9);
         Assert.Equal(Often("C0031", "wheel-speed-sensor-faulty"), strengths["wheel-speed-sensor-faulty"], 12);
         Assert.Equal(Often("abs-lamp", "abs-unit-faulty") * shareOfCode, strengths["abs-unit-faulty"], 12);
+    }
+
+    /// <summary>What is reckoned once for many faults is the sum of what is reckoned fault by fault.</summary>
+    [Fact]
+    public void BaseRates_OfASystem_AreTheSumOverItsFaults()
+    {
+        var (rates, priors, asOf) = (new SystemBaseRates(Catalogue), new PriorOnVehicle(Catalogue), new DateOnly(2026, 3, 1));
+        foreach (var vehicle in SampleVehicles.All.Select(one => SampleVehicles.Case(one.Vehicle, asOf).Vehicle))
+        {
+            var expected = rates.On(vehicle);
+            foreach (var system in Catalogue.Faults.Values.GroupBy(fault => fault.System))
+                Assert.Equal(system.Sum(fault => priors.Of(fault, vehicle, [])), expected[system.Key], 1e-9);
+        }
     }
 
     private static double Often(string sign, string fault) =>

@@ -10,6 +10,7 @@ namespace Advice.Rules.Bench;
 public sealed class Why(Catalogue catalogue, RuleCase @case, Advised advised)
 {
     private const int MostLines = 10;
+    private const int MostOfAStep = 3;
 
     /// <summary>The chain from facts to steps.</summary>
     public IEnumerable<string> Lines() => Facts().Concat(Applied()).Concat(Suspects()).Concat(Steps());
@@ -63,12 +64,17 @@ public sealed class Why(Catalogue catalogue, RuleCase @case, Advised advised)
 
     private IEnumerable<string> Steps()
     {
-        yield return "steps: harm that the check finds and those before it leave, per minute";
+        yield return "steps: harm found in minutes, set-up and all; of each suspect the weight that the steps before left × how surely the check shows it";
+        var left = new HarmLeft(catalogue, advised);
         foreach (var (rank, step) in advised.Steps.Index())
         {
             yield return $"  {rank + 1}  {step.Check.Id}: {Key(step)}";
-            foreach (var suspect in step.Suspects.Take(3))
-                yield return $"          {Name(suspect)} {Fixed(suspect.Weight)} × surely {Wording.Number(step.Check.Surely(suspect.Instance.Fault.Id))}";
+            var found = left.FoundBy(step.Check).OrderByDescending(one => Math.Round(one.Left * one.Surely, 9)).ToList();
+            foreach (var one in found.Take(MostOfAStep))
+                yield return $"          {Fixed(one.Left)} × {Wording.Number(one.Surely)} = {Fixed(one.Left * one.Surely)}  {Name(one.Suspect)}";
+            if (found.Count > MostOfAStep)
+                yield return $"          and {found.Count - MostOfAStep} more: {Fixed(found.Skip(MostOfAStep).Sum(one => one.Left * one.Surely))}";
+            left.Take(step.Check);
         }
 
         if (advised.LeftOut.Count > 0)

@@ -14,7 +14,7 @@ public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
         var share = VehicleFit.Share(catalogue.FitsByCheck[id], all.Case.Vehicle);
         if (share < 1)
             yield return $"  {Wording.Number(share)} of such vehicles have what it looks at";
-        var left = all.Suspicion.Raised.ToDictionary(suspect => suspect, suspect => suspect.Weight);
+        var left = new HarmLeft(catalogue, all);
         foreach (var (rank, step) in all.Steps.Index())
         {
             if (step.Check.Id == id)
@@ -25,8 +25,7 @@ public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
                 yield break;
             }
 
-            foreach (var suspect in step.Suspects)
-                left[suspect] *= 1 - catalogue.Surely(step.Check, suspect.Instance.Fault.Id, all.Case.Vehicle);
+            left.Take(step.Check);
         }
 
         foreach (var line in Found(check, left))
@@ -34,14 +33,8 @@ public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
         yield return $"  not advised: {Reason(check, share)}";
     }
 
-    private IEnumerable<string> Found(Check check, Dictionary<Suspects.Suspect, double> left)
-    {
-        foreach (var suspect in all.Suspicion.Raised.Where(suspect => check.Surely(suspect.Instance.Fault.Id) > 0))
-        {
-            var surely = catalogue.Surely(check, suspect.Instance.Fault.Id, all.Case.Vehicle);
-            yield return $"  {Why.Name(suspect)}: weight {Why.Fixed(suspect.Weight)}, left by the steps before {Why.Fixed(left[suspect])} × surely {Wording.Number(surely)} = {Why.Fixed(left[suspect] * surely)}";
-        }
-    }
+    private static IEnumerable<string> Found(Check check, HarmLeft left) => left.FoundBy(check).Select(one =>
+        $"  {Why.Name(one.Suspect)}: weight {Why.Fixed(one.Suspect.Weight)}, left by the steps before {Why.Fixed(one.Left)} × surely {Wording.Number(one.Surely)} = {Why.Fixed(one.Left * one.Surely)}");
 
     private string Reason(Check check, double share)
     {

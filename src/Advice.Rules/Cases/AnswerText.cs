@@ -18,15 +18,15 @@ internal static class AnswerText
         return List(symptoms.Concat(advice.Understood.TroubleCodes.Select(one => one.Code)).Concat(missed));
     }
 
-    /// <summary>The first steps, each with the suspects that it looks for and their rules.</summary>
-    public static string Steps(AdviceDocument advice, int most) => List(advice.Steps.Take(most).Select(Step));
+    /// <summary>Those of the steps, each in a line with the suspects that it looks for and their rules.</summary>
+    public static string Steps(IEnumerable<StepDocument> steps) => Lines(steps.Select(Step));
 
     /// <summary>One step with its rank.</summary>
     public static string Step(StepDocument step) =>
         $"{step.Rank} {step.Check} [{string.Join(' ', step.Suspects.Take(2).Select(one => $"{one.Fault} {Number(one.Probability)}"))}: {Rules(step.Reasons)}]";
 
     /// <summary>The leading suspects with their rules.</summary>
-    public static string Suspects(AdviceDocument advice) => List(advice.Suspects.Take(MostSuspects).Select(Suspect));
+    public static string Suspects(AdviceDocument advice) => Lines(advice.Suspects.Take(MostSuspects).Select(Suspect));
 
     /// <summary>One suspect with its rules.</summary>
     public static string Suspect(SuspectDocument one) => $"{one.Fault} {Number(one.Probability)} [{Rules(one.Reasons)}]";
@@ -47,6 +47,9 @@ internal static class AnswerText
 
     /// <summary>Words with commas between them.</summary>
     public static string List(IEnumerable<string> words) => string.Join(", ", words) is { Length: > 0 } text ? text : "nothing";
+
+    /// <summary>One in each line, below what stands before the first.</summary>
+    public static string Lines(IEnumerable<string> items) => string.Join("\n           ", items) is { Length: > 0 } text ? text : "nothing";
 
     /// <summary>A word with a small first letter, as it stands in files.</summary>
     public static string Camel(string word) => char.ToLowerInvariant(word[0]) + word[1..];

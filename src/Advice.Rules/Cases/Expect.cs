@@ -11,19 +11,19 @@ internal static class Expect
     public static Expectation First(IReadOnlyList<string> checks) => new(
         $"first: {Any(checks)}",
         advice => advice.Steps.Count > 0 && checks.Contains(advice.Steps[0].Check),
-        advice => AnswerText.List(advice.Steps.Take(1).Concat(advice.Steps.Where(step => checks.Contains(step.Check))).Select(AnswerText.Step)));
+        advice => AnswerText.Steps(advice.Steps.Take(1).Concat(advice.Steps.Where(step => checks.Contains(step.Check)))));
 
     /// <summary>All of these checks are among so many first steps.</summary>
     public static Expectation Among(int first, IReadOnlyList<string> checks) => new(
         $"among the first {first}: {AnswerText.List(checks)}",
         advice => checks.All(check => advice.Steps.Take(first).Any(step => step.Check == check)),
-        advice => AnswerText.Steps(advice, Math.Max(first, advice.Steps.Count)));
+        advice => AnswerText.Steps(advice.Steps.Take(first).Concat(advice.Steps.Skip(first).Where(step => checks.Contains(step.Check)))));
 
     /// <summary>None of these checks and faults appears anywhere.</summary>
     public static Expectation Never(IReadOnlyList<string> ids) => new(
         $"never: {AnswerText.List(ids)}",
         advice => !Appearing(advice, ids).Any(),
-        advice => AnswerText.List(Appearing(advice, ids)));
+        advice => AnswerText.Lines(Appearing(advice, ids)));
 
     /// <summary>The first suspect is one of these faults.</summary>
     public static Expectation Suspect(IReadOnlyList<string> faults) => new(
@@ -35,7 +35,7 @@ internal static class Expect
     public static Expectation Cautions(IReadOnlyList<string> cautions) => new(
         $"cautions: {AnswerText.List(cautions)}",
         advice => cautions.All(advice.Cautions.Select(one => one.Id).Contains),
-        advice => AnswerText.List(advice.Cautions.Select(one => AnswerText.Caution(advice, one.Id))));
+        advice => AnswerText.List(advice.Cautions.Select(one => one.Id)));
 
     /// <summary>None of these cautions is given.</summary>
     public static Expectation NoCautions(IReadOnlyList<string> cautions) => new(

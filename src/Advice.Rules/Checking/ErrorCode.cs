@@ -1,8 +1,13 @@
+using System.Collections.Frozen;
+
 namespace Advice.Rules.Checking;
 
 /// <summary>The kinds of error in rule and case files, each with its page in docs/errors.</summary>
 public static class ErrorCode
 {
+    /// <summary>Those that a file which cannot be read brings about in others: what it holds is missed there.</summary>
+    internal static readonly FrozenSet<string> OfWhatIsMissed = new[] { UnknownId, Circle, FaultNotShown, FaultNotFound, StillNeeded }.ToFrozenSet(StringComparer.Ordinal);
+
     /// <summary>A file or folder cannot be read or would be left out.</summary>
     public const string FileNotRead = "file-not-read";
 

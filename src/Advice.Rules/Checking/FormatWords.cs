@@ -13,7 +13,6 @@ internal static class FormatWords
         ["often"] = 0.5,
         ["usually"] = 0.8,
         ["nearly always"] = 0.95,
-        ["nearly-always"] = 0.95,
     };
 
     /// <summary>Share of the reports of a symptom that no listed fault explains.</summary>

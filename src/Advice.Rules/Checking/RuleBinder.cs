@@ -39,7 +39,7 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
         var sign = Sign(reader);
         return new ShowsRule(
             id, reader.Id("fault", tables.Faults), sign, Occasions(reader), Without(reader, sign.Id),
-            reader.OneOf<double>("often", FormatWords.Often), conditions.Read(reader), reader.TextPair("because"), sources.Optional(reader));
+            reader.OneOf<double>("often", FormatWords.Often), conditions.Read(reader), reader.TextPair("because"), sources.Required(reader));
     }
 
     private ProneRule BindProne(string id, EntryReader reader)

@@ -38,6 +38,9 @@ public static class WarningCode
     /// <summary>A service is never due unless the duty is stated.</summary>
     public const string NeverDue = "never-due";
 
+    /// <summary>So little of a phrase counts that harmless texts hold it.</summary>
+    public const string ThinPhrase = "thin-phrase";
+
     /// <summary>An overlay changes or takes away what protects people.</summary>
     public const string CautionChanged = "caution-changed";
 
@@ -45,6 +48,6 @@ public static class WarningCode
     public static readonly FrozenSet<string> All =
     [
         SwallowedRule, SaysAgain, ExcludesImplied, NotFoundEverywhere, OnlyByDriving, OnlyByCodes, CannotFind, MissingCaution, EmptyReason, Unused, NeverDue,
-        CautionChanged,
+        ThinPhrase, CautionChanged,
     ];
 }

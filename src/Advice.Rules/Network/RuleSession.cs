@@ -5,7 +5,7 @@ using NRules;
 
 namespace Advice.Rules.Network;
 
-/// <summary>One NRules session for one case.</summary>
+/// <summary>One NRules session for one case. What is known of the case beforehand is taken over.</summary>
 internal sealed class RuleSession : IRuleSession
 {
     private const int MostFirings = 100_000;
@@ -15,24 +15,31 @@ internal sealed class RuleSession : IRuleSession
     private readonly Inquiry _inquiry;
     private readonly Workspace _work;
 
-    public RuleSession(Case @case, Catalogue catalogue, TriggerIndex index)
+    private readonly CaseEvidence _known;
+
+    public RuleSession(Case @case, Catalogue catalogue, TriggerIndex index, KnownCase known)
     {
         _index = index;
+        _known = known.Evidence;
         _inquiry = new Inquiry(@case, catalogue);
-        _work = new Workspace(_inquiry, index);
+        _work = new Workspace(_inquiry, index, known);
     }
 
     public CaseEvidence Gather()
     {
         _session.Insert(_work);
-        _session.InsertAll(SignsOf(_inquiry.Case, _inquiry.Catalogue).SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
+        _session.InsertAll(KnownCase.SignsOf(_inquiry.Case, _inquiry.Catalogue).SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
         _session.Fire(MostFirings);
         return new CaseEvidence(
-            [.. _work.LinksBySign.OrderBy(links => links[0].Seen.ToString(), StringComparer.Ordinal).SelectMany(links => links)],
-            [.. _work.Factors.OrderBy(one => one.Fault, StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)],
-            [.. _work.Implied.OrderBy(one => one.Implied.ToString(), StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)
+            Sorted.Merge(
+                _known.Links, [.. _work.LinksBySign.OrderBy(links => links[0].Seen.ToString(), StringComparer.Ordinal).SelectMany(links => links)],
+                (one, other) => string.CompareOrdinal(one.Seen.ToString(), other.Seen.ToString())),
+            Sorted.Merge(
+                _known.Factors, [.. _work.Factors.OrderBy(one => one.Fault, StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)],
+                (one, other) => string.CompareOrdinal(one.Fault, other.Fault)),
+            [.. Implied().OrderBy(one => one.Implied.ToString(), StringComparer.Ordinal).ThenBy(one => one.Rule.Id, StringComparer.Ordinal)
                 .ThenBy(one => one.From.ToString(), StringComparer.Ordinal)],
-            [.. _work.Normals.OrderBy(one => one.Rule.Id, StringComparer.Ordinal).ThenBy(one => one.Seen.ToString(), StringComparer.Ordinal)]);
+            [.. _known.Normals.Concat(_work.Normals).OrderBy(one => one.Rule.Id, StringComparer.Ordinal).ThenBy(one => one.Seen.ToString(), StringComparer.Ordinal)]);
     }
 
     public IReadOnlyList<DrivingRule> LimitDriving(IReadOnlyDictionary<string, double> suspected)
@@ -60,24 +67,7 @@ internal sealed class RuleSession : IRuleSession
 
     /// <summary>Symptoms that were reported or follow from what was.</summary>
     private IEnumerable<string> Symptoms() => _inquiry.Case.Reports.Where(report => report.Present).Select(report => report.Symptom)
-        .Concat(_work.Implied.Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();
+        .Concat(Implied().Where(one => one.Implied.Sign.Kind == SignKind.Symptom).Select(one => one.Implied.Sign.Id)).Distinct();
 
-    private static IEnumerable<SeenSign> SignsOf(Case @case, Catalogue catalogue)
-    {
-        foreach (var report in @case.Reports)
-            yield return new SeenSign(Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present);
-        foreach (var code in @case.Codes)
-            yield return new SeenSign(Sign.Code(code), [], null, true);
-        foreach (var outcome in @case.Outcomes)
-        {
-            if (outcome.Value is not null)
-            {
-                yield return new SeenSign(Sign.Outcome(outcome.Check, outcome.Value), [], outcome.Position, true);
-                continue;
-            }
-
-            foreach (var abnormal in catalogue.Checks[outcome.Check].Abnormal)
-                yield return new SeenSign(Sign.Outcome(outcome.Check, abnormal.Id), [], outcome.Position, false);
-        }
-    }
+    private IEnumerable<ImpliedSign> Implied() => _known.Implied.Concat(_work.Implied);
 }

@@ -5,10 +5,21 @@ using Advice.Rules.Rows;
 namespace Advice.Rules.Network;
 
 /// <summary>What the rules of one session write to, and where they find what a conclusion brings into play.</summary>
-internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
+internal sealed class Workspace
 {
-    private readonly HashSet<string> _linkedFaults = [];
-    private readonly HashSet<SeenSign> _signs = [];
+    private readonly Inquiry _inquiry;
+    private readonly TriggerIndex _index;
+    private readonly HashSet<string> _linkedFaults;
+    private readonly HashSet<SeenSign> _signs;
+
+    public Workspace(Inquiry inquiry, TriggerIndex index, KnownCase known)
+    {
+        (_inquiry, _index) = (inquiry, index);
+        _linkedFaults = [.. known.Evidence.Links.Select(link => link.Fault), .. known.Evidence.Factors.Select(factor => factor.Fault)];
+        _signs = [.. known.Signs.Select(seen => seen.Sign)];
+        foreach (var seen in known.Signs)
+            inquiry.Add(seen);
+    }
 
     /// <summary>The links of each sign, by rule, then fault.</summary>
     public List<List<Link>> LinksBySign { get; } = [];
@@ -28,12 +39,12 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
     {
         if (!_signs.Add(seen.Sign))
             yield break;
-        inquiry.Add(seen);
-        if (Holding(index.ImpliesOf(seen.Sign.Sign), seen) is { Count: > 0 } implied)
+        _inquiry.Add(seen);
+        if (Holding(_index.ImpliesOf(seen.Sign.Sign), seen) is { Count: > 0 } implied)
             yield return new SignRows<ImpliesRow>(seen, implied);
-        if (Holding(index.LinksOf(seen.Sign.Sign), seen) is { Count: > 0 } links)
+        if (Holding(_index.LinksOf(seen.Sign.Sign), seen) is { Count: > 0 } links)
             yield return new SignRows<LinkRow>(seen, links);
-        if (Holding(index.NormalsOf(seen.Sign.Sign), seen) is { Count: > 0 } normals)
+        if (Holding(_index.NormalsOf(seen.Sign.Sign), seen) is { Count: > 0 } normals)
             yield return new SignRows<NormalRow>(seen, normals);
     }
 
@@ -57,12 +68,12 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
         var (links, factors) = (new List<Link>(rows.Rows.Count), new List<FactorRow>());
         foreach (var row in rows.Rows)
         {
-            links.Add(row.Link(rows.Seen, inquiry));
+            links.Add(row.Link(rows.Seen, _inquiry));
             if (!_linkedFaults.Add(row.Fault))
                 continue;
-            foreach (var factor in index.FactorsOf(row.Fault))
+            foreach (var factor in _index.FactorsOf(row.Fault))
             {
-                if (factor.Holds(inquiry))
+                if (factor.Holds(_inquiry))
                     factors.Add(factor);
             }
         }
@@ -80,7 +91,7 @@ internal sealed class Workspace(Inquiry inquiry, TriggerIndex index)
         var holding = new List<TRow>(rows.Length);
         foreach (var row in rows)
         {
-            if (row.Holds(seen, inquiry))
+            if (row.Holds(seen, _inquiry))
                 holding.Add(row);
         }
 

@@ -9,6 +9,7 @@ internal sealed class TriggerIndex
     private readonly RowsBy<Sign, ImpliesRow> _implies;
     private readonly RowsBy<Sign, NormalRow> _normals;
     private readonly RowsBy<string, FactorRow> _factors;
+    private readonly RowsBy<Sign, string> _without;
 
     public TriggerIndex(Catalogue catalogue)
     {
@@ -19,6 +20,7 @@ internal sealed class TriggerIndex
         _implies = new(rules.OfType<ImpliesRule>().Select(rule => (rule.Sign, new ImpliesRow(rule))));
         _normals = new(rules.OfType<NormalRule>().Select(rule => (Sign.Symptom(rule.Symptom), new NormalRow(rule))));
         _factors = new(rules.OfType<ProneRule>().SelectMany(rule => rule.Faults, (rule, fault) => (fault, new FactorRow(rule, fault))));
+        _without = new(rules.SelectMany(Without).Distinct());
         Cautions = new([.. rules.OfType<WarnsRule>().Select(rule => (rule.Symptoms, rule.Fault, rule.Checks, new CautionRow(rule)))]);
         Driving = new([.. rules.OfType<DrivingRule>().Select(rule => (rule.Symptoms, rule.Fault, (IReadOnlyList<string>)[], new DrivingRow(rule)))]);
     }
@@ -34,6 +36,21 @@ internal sealed class TriggerIndex
     public NormalRow[] NormalsOf(Sign sign) => _normals[sign];
 
     public FactorRow[] FactorsOf(string fault) => _factors[fault];
+
+    /// <summary>Ids of the symptoms that may not be reported where rows of a sign are to hold.</summary>
+    public string[] WithoutOf(Sign sign) => _without[sign];
+
+    private static IEnumerable<(Sign Sign, string Symptom)> Without(Rule rule)
+    {
+        var (sign, without) = rule switch
+        {
+            ShowsRule shows => (shows.Sign, shows.Without),
+            ImpliesRule implies => (implies.Sign, implies.Without),
+            NormalRule normal => (Sign.Symptom(normal.Symptom), normal.Without),
+            _ => (default, []),
+        };
+        return without.Select(symptom => (sign, symptom));
+    }
 
     private static IEnumerable<LinkRow> Outcomes(Check check, Catalogue catalogue)
     {

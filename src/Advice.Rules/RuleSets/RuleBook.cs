@@ -3,6 +3,7 @@ using Advice.Knowledge;
 using Advice.Rules.Checking;
 using Advice.Rules.Network;
 using Advice.Rules.Rows;
+using Advice.Symptoms;
 
 namespace Advice.Rules.RuleSets;
 
@@ -32,5 +33,12 @@ public sealed class RuleBook : IRuleBook
     public IReadOnlyList<SwitchedOff> SwitchedOff { get; init; } = [];
 
     /// <inheritdoc/>
-    public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index);
+    public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index, KnownCase.Nothing);
+
+    /// <inheritdoc/>
+    public IRuleSession Open(Case @case, CaseEvidence known, Report added)
+    {
+        var before = KnownCase.Of(@case, known, Catalogue);
+        return new RuleSession(@case.With(added), Catalogue, _index, before.IsChangedBy(added, _index) ? KnownCase.Nothing : before);
+    }
 }

@@ -108,9 +108,13 @@ public static class RuleSetLoader
         return RuleSetBinder.Bind(files, new Tables(), problems) is { } bound && problems.None ? bound : shipped;
     }
 
+    /// <summary>The catalogue. Where a file could not be read, that others miss what it holds is no error of theirs.</summary>
     private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems)
     {
+        var isWhole = problems.None;
         var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
-        return catalogue is null || !problems.None ? throw new RuleSetException(problems.InOrder) : catalogue;
+        return catalogue is null || !problems.None
+            ? throw new RuleSetException([.. problems.InOrder.Where(error => isWhole || !ErrorCode.OfWhatIsMissed.Contains(error.Code))])
+            : catalogue;
     }
 }

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Evidence;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
@@ -7,16 +8,17 @@ using Advice.Symptoms;
 namespace Advice.Answers;
 
 /// <summary>Puts what was read into a document.</summary>
-public sealed class IntakeWriter(Catalogue catalogue, string revision)
+internal sealed class IntakeWriter(IRuleBook rules, OverlayWriter overlays)
 {
-    private readonly CodeDecoder _codes = new(catalogue);
-    private readonly ClarifyingQuestions _clarifying = new(catalogue);
-    private readonly RuleSetStamp _ruleSet = new(revision, catalogue.Rules.Count, catalogue.Overlays);
+    private readonly CodeDecoder _codes = new(rules.Catalogue);
+    private readonly ClarifyingQuestions _clarifying = new(rules.Catalogue);
+    private readonly RuleSetStamp _ruleSet = RuleSetStamp.Of(rules);
 
     /// <summary>The document.</summary>
     /// <param name="reading">What was read.</param>
+    /// <param name="advised">What was concluded from it.</param>
     /// <param name="questions">What would tell most about the suspects of the case.</param>
-    public IntakeDocument Write(CaseReading reading, IReadOnlyList<Question> questions)
+    public IntakeDocument Write(CaseReading reading, Advised advised, IReadOnlyList<Question> questions)
     {
         var (@case, audience) = (reading.Case, reading.Case.Workshop.Reader);
         return new IntakeDocument
@@ -36,21 +38,22 @@ public sealed class IntakeWriter(Catalogue catalogue, string revision)
             FreezeFrameLeft = reading.FreezeFrameLeft,
             NotUnderstood = [.. reading.Complaint.Unread.Select(unread => new UnreadText(unread.Text, unread.Start, unread.End, Guesses(unread.Guesses, audience)))],
             Questions = [.. _clarifying.Of(reading, questions)],
+            FromOverlays = overlays.Write(Naming.Intake, advised, reading.UnknownCodes, new([], reading.Complaint.Services.Select(heard => heard.Item).OfType<string>(), reading.Judgements)),
         };
     }
 
     private static DateOnly? Day(DateOnly asOf, int? daysAgo) => daysAgo is { } days ? asOf.AddDays(-days) : null;
 
     private IntakeSymptom Symptom(Report report, DateOnly asOf, Audience audience) => new(
-        report.Symptom, catalogue.Symptoms[report.Symptom].Name.For(audience), report.Occasions, report.Position, report.Present,
+        report.Symptom, rules.Catalogue.Symptoms[report.Symptom].Name.For(audience), report.Occasions, report.Position, report.Present,
         report.Since?.Words, Day(asOf, report.Since?.DaysAgo), report.Intermittent, report.Words, report.Start, report.End,
         Math.Round(report.Confidence, 2), Guesses(report.Alternatives, audience));
 
     private IReadOnlyList<SymptomGuess> Guesses(IReadOnlyList<Guess> guesses, Audience audience) =>
-        [.. guesses.Select(guess => new SymptomGuess(guess.Symptom, catalogue.Symptoms[guess.Symptom].Name.For(audience), guess.Confidence))];
+        [.. guesses.Select(guess => new SymptomGuess(guess.Symptom, rules.Catalogue.Symptoms[guess.Symptom].Name.For(audience), guess.Confidence))];
 
     private IEnumerable<SystemHint> Systems(IReadOnlyList<SystemMention> mentions, Audience audience) =>
-        from system in catalogue.Systems
+        from system in rules.Catalogue.Systems
         let own = mentions.Where(mention => mention.System == system.Id).ToList()
         where own.Count > 0
         let weight = Math.Round(own.Sum(mention => mention.Weight), 2)

@@ -17,6 +17,9 @@ internal sealed record Naming(bool Steps, Func<DueItem, bool> Names)
     /// <summary>An inspection.</summary>
     public static Naming Inspection { get; } = new(true, item => item.Status != DueStatus.Later);
 
+    /// <summary>What was read.</summary>
+    public static Naming Intake { get; } = new(false, _ => false);
+
     /// <summary>What findings mean.</summary>
     public static Naming Judgements { get; } = new(false, _ => false);
 

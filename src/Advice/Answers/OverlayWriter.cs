@@ -1,5 +1,7 @@
+using Advice.Documents;
 using Advice.Due;
 using Advice.Evidence;
+using Advice.Judging;
 using Advice.Knowledge;
 
 namespace Advice.Answers;
@@ -8,28 +10,39 @@ namespace Advice.Answers;
 internal sealed class OverlayWriter(IRuleBook rules)
 {
     private readonly UsedEntries _used = new(rules.Catalogue);
+    private readonly LimitChoice _limits = new(rules.Catalogue);
     private readonly IReadOnlyList<RulesBelow> _below = [.. rules.SwitchedOff.Select(off => new RulesBelow(off))];
 
     /// <summary>Those entries, by kind and id.</summary>
     /// <param name="naming">What an answer of this kind names.</param>
     /// <param name="advised">What was concluded.</param>
     /// <param name="unknownCodes">Trouble codes that the set does not know.</param>
-    /// <param name="cautions">Ids of the cautions that the answer gives.</param>
-    /// <param name="due">The service items that it names.</param>
-    public IReadOnlyList<OverlayEntry> Write(
-        Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, IEnumerable<string> cautions, IEnumerable<DueItem> due)
+    /// <param name="named">What the answer names beside that.</param>
+    public IReadOnlyList<OverlayEntry> Write(Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, NamedEntries named)
     {
         if (rules.Catalogue.Overlays.Count == 0)
             return [];
-        var used = _used.Of(naming.Of(advised), cautions, due).Distinct()
-            .Select(entry => rules.Catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>();
-        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming))));
+        var used = Own(_used.Of(naming.Of(advised), named));
+        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming, named.Judgements))));
     }
 
     /// <summary>The service items of overlays among all that a vehicle has, and those switched off that it would have.</summary>
     public IReadOnlyList<OverlayEntry> Write(Case @case, IEnumerable<DueItem> due) => rules.Catalogue.Overlays.Count == 0 ? [] : InOrder(
-        due.Select(item => rules.Catalogue.OverlayEntries.GetValueOrDefault((UsedEntries.ServiceItem, item.Item.Id))).OfType<OverlayEntry>()
-            .Concat(_below.SelectMany(below => below.Due(@case))));
+        Own(due.Select(item => (UsedEntries.ServiceItem, item.Item.Id))).Concat(_below.SelectMany(below => below.Due(@case))));
+
+    /// <summary>The check and limits of overlays by which wear is projected, and the limits switched off that would have applied.</summary>
+    public IReadOnlyList<OverlayEntry> Write(ProjectionRequest request, Case @case)
+    {
+        if (rules.Catalogue.Overlays.Count == 0)
+            return [];
+        var check = Own([(UsedEntries.Check, request.Check)]);
+        return InOrder(request.Limit is not null ? check : check
+            .Concat(Own(_limits.For(rules.Catalogue.Checks[request.Check], request.Position, @case).Select(limit => (UsedEntries.Limit, limit.Id))))
+            .Concat(_below.SelectMany(below => below.Limits(request.Check, request.Position, @case))));
+    }
+
+    private IEnumerable<OverlayEntry> Own(IEnumerable<(string Kind, string Id)> used) =>
+        used.Distinct().Select(entry => rules.Catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>();
 
     private static IReadOnlyList<OverlayEntry> InOrder(IEnumerable<OverlayEntry> entries) =>
         [.. entries.OrderBy(entry => entry.Kind, StringComparer.Ordinal).ThenBy(entry => entry.Id, StringComparer.Ordinal).ThenBy(entry => entry.Overlay, StringComparer.Ordinal)];

@@ -1,4 +1,4 @@
-using Advice.Due;
+using Advice.Documents;
 using Advice.Judging;
 using Advice.Knowledge;
 
@@ -10,25 +10,40 @@ internal sealed class UsedEntries(Catalogue catalogue)
     /// <summary>The kind of entry that a service item is.</summary>
     public const string ServiceItem = "service item";
 
+    /// <summary>The kind of entry that a limit is.</summary>
+    public const string Limit = "limit";
+
+    /// <summary>The kind of entry that a check is.</summary>
+    public const string Check = "check";
+
     private readonly LimitChoice _limits = new(catalogue);
 
     /// <summary>Those entries, by kind and id, some of them more than once.</summary>
     /// <param name="advised">What was concluded.</param>
-    /// <param name="cautions">Ids of the cautions that the answer gives.</param>
-    /// <param name="due">The service items that it names.</param>
-    public IEnumerable<(string Kind, string Id)> Of(Advised advised, IEnumerable<string> cautions, IEnumerable<DueItem> due)
+    /// <param name="named">What the answer names beside that.</param>
+    public IEnumerable<(string Kind, string Id)> Of(Advised advised, NamedEntries named)
     {
         var steps = advised.Steps.Select(step => step.Check).ToList();
+        var faults = advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault).ToList();
         return Rules(advised).Select(id => ("rule", id))
-            .Concat(advised.Suspicion.Raised.Select(suspect => ("fault", suspect.Instance.Fault.Id)))
+            .Concat(faults.Select(fault => ("fault", fault.Id)))
+            .Concat(faults.Select(fault => ("ageing", fault.Ageing.Id)))
+            .Concat(faults.Select(fault => ("consequence", fault.Consequence.Id)))
             .Concat(advised.Case.Reports.Select(report => ("symptom", report.Symptom)))
+            .Concat(advised.Case.Reports.SelectMany(report => report.Occasions).Select(occasion => ("occasion", occasion)))
             .Concat(advised.Case.Codes.Select(code => ("trouble code", code)))
-            .Concat(steps.Select(check => ("check", check.Id)))
+            .Concat(catalogue.CodeFamilies.Where(family => advised.Case.Codes.Any(code => code.StartsWith(family.Starts, StringComparison.Ordinal))).Select(family => ("family of codes", family.Id)))
+            .Concat(steps.Select(check => (Check, check.Id)))
+            .Concat(steps.Select(check => ("area", check.Area.Id)))
             .Concat(steps.SelectMany(check => check.Needs, (_, need) => ("set-up", need.Id)))
-            .Concat(Limits(steps, advised.Case).Select(limit => ("limit", limit.Id)))
-            .Concat(cautions.Select(caution => ("caution", caution)))
-            .Concat(due.Select(item => (ServiceItem, item.Item.Id)));
+            .Concat(Limits(steps, advised.Case).Select(limit => (Limit, limit.Id)))
+            .Concat(named.Judgements.SelectMany(judgement => judgement.Arithmetic).SelectMany(Meanings).Select(meaning => ("meaning", meaning.Id)))
+            .Concat(named.Cautions.Select(caution => ("caution", caution)))
+            .Concat(named.Services.Select(service => (ServiceItem, service)));
     }
+
+    private IEnumerable<Meaning> Meanings(ComputationDocument given) =>
+        catalogue.MeaningsByComputation[given.Computation].Where(meaning => given.Verdict is { } verdict && meaning.Verdicts.Contains(verdict));
 
     private IEnumerable<string> Rules(Advised advised) =>
         advised.Evidence.Links.Select(link => link.Rule)
@@ -41,7 +56,7 @@ internal sealed class UsedEntries(Catalogue catalogue)
             .Concat(advised.Steps.SelectMany(step => catalogue.FitsByCheck[step.Check.Id]).Select(rule => rule.Id));
 
     /// <summary>The limits that steps state and findings were held against.</summary>
-    private IEnumerable<Limit> Limits(IEnumerable<Check> steps, Case @case) =>
+    private IEnumerable<Knowledge.Limit> Limits(IEnumerable<Knowledge.Check> steps, Case @case) =>
         steps.Concat(@case.Outcomes.Select(outcome => outcome.Check).Concat(@case.Done).Distinct().Select(id => catalogue.Checks[id]))
             .SelectMany(check => _limits.For(check, position: null, @case));
 }

@@ -40,15 +40,15 @@ internal sealed class FindingChanges(Catalogue catalogue)
         {
             var value = UnitConversion.Convert(new Quantity { Value = bound!.Value, Unit = unit }, check.Measure.Unit) + (by * span);
             if (value is { } beyond && beyond >= check.Measure.PlausibleMinimum && beyond <= check.Measure.PlausibleMaximum)
-                yield return Value(check, position, Math.Round(beyond, 3), @case.Workshop.Reader);
+                yield return Value(check, position, Math.Round(beyond, 3), FormattableString.Invariant($"{(by < 0 ? "below" : "above")} {bound.Value:0.###} {unit}"), @case.Workshop.Reader);
         }
     }
 
     private static string? Place(Check check) => check.Places is [var first, ..] ? first : null;
 
-    private static Change Value(Check check, string? position, double value, Audience audience) => Of(
+    private static Change Value(Check check, string? position, double value, string beyond, Audience audience) => Of(
         new FindingReport { Check = check.Id, Position = position, Value = value, Unit = check.Measure!.Unit },
-        string.Create(CultureInfo.InvariantCulture, $"{check.Title.For(audience)}: {value} {check.Measure.Unit}"), ("value", value), ("unit", check.Measure.Unit));
+        string.Create(CultureInfo.InvariantCulture, $"{check.Title.For(audience)}: {beyond}, such as {value} {check.Measure.Unit}"), ("value", value), ("unit", check.Measure.Unit));
 
     private static Change Of(FindingReport finding, string text, params (string Name, JsonNode Value)[] members)
     {

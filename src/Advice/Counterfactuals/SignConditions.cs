@@ -24,7 +24,13 @@ internal sealed class SignConditions(Catalogue catalogue, Advised advised)
             return (ConditionStatus.Failed, $"It does not count beside {catalogue.Symptoms[ruledOut].Name.For(_audience)}.");
         if (advised.Evidence.Links.FirstOrDefault(link => link.Rule == rule.Id) is { } link)
             return link.Seen.Present ? (ConditionStatus.Held, "Reported.") : (ConditionStatus.Failed, "Expressly not noticed.");
-        return Sign(rule) is { Status: ConditionStatus.Held } ? (ConditionStatus.Failed, "Reported, but on another occasion.") : (ConditionStatus.Unknown, "Nobody has spoken of it.");
+        // Without a link: the fault cannot be on this vehicle, or something does not fit.
+        var sign = Sign(rule).Status;
+        return sign == ConditionStatus.Unknown ? (sign, "Nobody has spoken of it.")
+            : sign == ConditionStatus.Failed && !Seen(rule.Sign).Any(one => one.Occasions.Count == 0 || (rule.Occasions.Count > 0 && catalogue.OccasionsFit(one.Occasions, rule.Occasions))) ? (ConditionStatus.Unknown, "Denied, but on another occasion.")
+            : sign == ConditionStatus.Failed ? (sign, "Expressly not noticed.")
+            : rule.Occasions.Count > 0 && Occasion(rule, sign).Status == ConditionStatus.Failed ? (ConditionStatus.Failed, "Reported, but on another occasion.")
+            : (sign, "Reported.");
     }
 
     private IEnumerable<ConditionPart> Parts(ShowsRule rule)

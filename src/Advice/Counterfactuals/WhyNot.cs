@@ -32,7 +32,7 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
     internal IEnumerable<Change> Changes(Fault fault, Advised advised)
     {
         var @case = advised.Case;
-        if (catalogue.FitsByFault[fault.Id].Any(rule => rule.When.Test(@case.Vehicle) == Truth.No))
+        if (!Exists(fault, @case))
             return [];
         var rivals = advised.Suspicion.Raised.Where(suspect => suspect.Instance.Fault.Id != fault.Id).Take(MostRivals)
             .SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]).Select(rule => rule.When);
@@ -52,9 +52,11 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
         return (null, 0);
     }
 
-    private IReadOnlyList<Check> LookAt(Fault fault, Case @case) =>
+    private bool Exists(Fault fault, Case @case) => catalogue.FitsByFault[fault.Id].All(rule => rule.When.Test(@case.Vehicle) != Truth.No);
+
+    private IReadOnlyList<Check> LookAt(Fault fault, Case @case) => !Exists(fault, @case) ? [] :
     [
-        .. catalogue.ChecksByFault[fault.Id].Where(check => VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle) > 0)
+        .. catalogue.ChecksByFault[fault.Id].Where(check => @case.IsOpen(check) && VehicleFit.Share(catalogue.FitsByCheck[check.Id], @case.Vehicle) > 0)
             .OrderByDescending(check => check.Surely(fault.Id) / (check.Minutes + check.Needs.Sum(need => need.Minutes)))
             .ThenBy(check => check.Id, StringComparer.Ordinal).Take(Front),
     ];

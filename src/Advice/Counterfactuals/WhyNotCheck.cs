@@ -17,10 +17,19 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
     /// <param name="advised">What was concluded from it.</param>
     public CheckInCase Explain(Check check, AdviceRequest request, Advised advised)
     {
-        var rank = Place(check, assess(request with { Limit = int.MaxValue }).Steps);
+        var steps = assess(request with { Limit = int.MaxValue }).Steps;
+        var rank = Place(check, steps);
         return new CheckInCase(
-            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised),
+            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? [] : [.. Before(check, rank, steps, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised),
             [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised))]);
+    }
+
+    private static IEnumerable<StepBefore> Before(Check check, int? rank, IReadOnlyList<Step> steps, Advised advised)
+    {
+        var raised = advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault).DistinctBy(fault => fault.Id).Where(fault => check.Surely(fault.Id) > 0).ToList();
+        return steps.Take(rank - 1 ?? steps.Count).Index()
+            .Select(step => new StepBefore(step.Index + 1, step.Item.Check, [.. raised.Where(fault => step.Item.Check.Surely(fault.Id) > 0)]))
+            .Where(step => step.Faults.Count > 0).Take(WhyNot.Front);
     }
 
     private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised)

@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>What a text, codes and findings say, before anything is concluded from it.</summary>
@@ -35,4 +37,8 @@ public sealed record IntakeDocument
 
     /// <summary>What to ask next.</summary>
     public required IReadOnlyList<IntakeQuestion> Questions { get; init; }
+
+    /// <summary>Entries of overlays that had a part in what was read or in the suspects that the questions tell apart, and those switched off that
+    /// would have had one.</summary>
+    public required IReadOnlyList<OverlayEntry> FromOverlays { get; init; }
 }

@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Documents;
 
 /// <summary>When a wearing part reaches its limits.</summary>
@@ -26,4 +28,7 @@ public sealed record ProjectionDocument
 
     /// <summary>Readings, line, band and the first of the limits as a picture (SVG); null where none was asked for or nothing can be drawn.</summary>
     public string? Plot { get; init; }
+
+    /// <summary>The check and limits that are entries of overlays, and the limits that one switched off and that would have applied.</summary>
+    public required IReadOnlyList<OverlayEntry> FromOverlays { get; init; }
 }

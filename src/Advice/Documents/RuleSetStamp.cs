@@ -1,3 +1,4 @@
+using Advice.Evidence;
 using Advice.Knowledge;
 
 namespace Advice.Documents;
@@ -6,4 +7,8 @@ namespace Advice.Documents;
 /// <param name="Revision">Hash of the rule files.</param>
 /// <param name="Rules">Number of rules.</param>
 /// <param name="Overlays">Overlays over the shipped set, which the revision covers.</param>
-public sealed record RuleSetStamp(string Revision, int Rules, IReadOnlyList<Overlay> Overlays);
+public sealed record RuleSetStamp(string Revision, int Rules, IReadOnlyList<Overlay> Overlays)
+{
+    /// <summary>That of a rule set.</summary>
+    internal static RuleSetStamp Of(IRuleBook rules) => new(rules.Revision, rules.Catalogue.Rules.Count, rules.Catalogue.Overlays);
+}

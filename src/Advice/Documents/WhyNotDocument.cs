@@ -26,6 +26,9 @@ public sealed record WhyNotDocument
     /// <summary>Conditions of the check; empty where a fault is asked for.</summary>
     public required IReadOnlyList<ConditionDocument> Conditions { get; init; }
 
+    /// <summary>The first three of the steps before the check that find what it would of this case; empty where it is among the first three, or a fault is asked for.</summary>
+    public required IReadOnlyList<StepBeforeDocument> Before { get; init; }
+
     /// <summary>The smallest changes that would bring the check among the first three steps, each by itself, one of each kind, the least first;
     /// empty where it is there, none was found, or a fault is asked for.</summary>
     public required IReadOnlyList<ChangeDocument> Changes { get; init; }

@@ -5,31 +5,50 @@ using Advice.Vehicles;
 namespace Advice.Due;
 
 /// <summary>What is due by distance and time, whichever comes first.</summary>
-public sealed class DueReckoning(Catalogue catalogue)
+public sealed class DueReckoning
 {
     private const double LikelyShare = 0.5;
     private const double Soon = 0.9;
     private const double Overdue = 1.1;
 
     // A law gives no grace: overdue from the day after, and on some engines from the day itself.
-    private const double Passed = 1.00001;
+    private static readonly double Passed = Math.BitIncrement(1.0);
     private const double Reached = 1;
     private const int MonthsOfAYear = 12;
 
-    /// <summary>Every item that this vehicle has, the most pressing first, then by id.</summary>
-    public IReadOnlyList<DueItem> Of(Case @case) =>
-    [
-        .. catalogue.Services.Values
-            .Where(item => VehicleFit.Share(catalogue.FitsByService[item.Id], @case.Vehicle) > 0)
-            .Select(item => Reckon(item, @case)).OfType<DueItem>()
-            .OrderBy(item => item.Status).ThenBy(item => item.Item.Id, StringComparer.Ordinal),
-    ];
+    private readonly Catalogue _catalogue;
+    private readonly (ServiceItem Item, FitsRule[] Fits, Interval[] Intervals)[] _items;
 
-    private DueItem? Reckon(ServiceItem item, Case @case)
+    /// <summary>Dues by a rule set.</summary>
+    public DueReckoning(Catalogue catalogue)
     {
-        var done = @case.Services.GetValueOrDefault(item.Id);
-        if ((done?.MakersInterval ?? Ours(item, @case)) is not { } interval)
-            return null;
+        ArgumentNullException.ThrowIfNull(catalogue);
+        _catalogue = catalogue;
+        // Intervals for a use, then for the fewest vehicles stand first.
+        _items =
+        [
+            .. catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal).Select(item => (item, catalogue.FitsByService[item.Id].ToArray(),
+                item.Intervals.OrderByDescending(one => one.Duty is not null).ThenByDescending(one => one.When.Tests.Count).ToArray())),
+        ];
+    }
+
+    /// <summary>Every item that this vehicle has, the most pressing first, then by id.</summary>
+    public IReadOnlyList<DueItem> Of(Case @case)
+    {
+        List<string> laws = [.. _catalogue.Laws(@case.Jurisdiction)];
+        var due = new List<DueItem>(_items.Length);
+        foreach (var (item, fits, intervals) in _items)
+        {
+            var done = @case.Services.GetValueOrDefault(item.Id);
+            if (VehicleFit.Share(fits, @case.Vehicle) is > 0 and var share && (done?.MakersInterval ?? Ours(intervals, laws, @case)) is { } interval)
+                due.Add(Reckon(item, interval, done, fits, share, @case));
+        }
+
+        return [.. due.OrderBy(item => item.Status)];
+    }
+
+    private DueItem Reckon(ServiceItem item, Interval interval, ServiceDone? done, FitsRule[] fits, double share, Case @case)
+    {
         var recorded = done?.IsDated == true;
         var (from, fromKm) = recorded ? (done!.On, done.OdometerKm) : (New(@case), 0);
         var years = recorded ? interval.Years : interval.FirstYears ?? interval.Years;
@@ -41,8 +60,7 @@ public sealed class DueReckoning(Catalogue catalogue)
         var used = Math.Max(
             daysPast is { } days ? 1 + (days / (years!.Value * MeanYear.Days)) : double.NegativeInfinity,
             kmPast is { } km ? 1 + (km / interval.Km!.Value) : double.NegativeInfinity);
-        var fits = catalogue.FitsByService[item.Id];
-        var neverLate = item.NeverLate?.IsLikely(@case.Vehicle) == true && VehicleFit.Share(fits, @case.Vehicle) >= LikelyShare;
+        var neverLate = item.NeverLate?.IsLikely(@case.Vehicle) == true && share >= LikelyShare;
         return new DueItem(item, interval, Status(used, neverLate ? Reached : interval.Jurisdiction is not null ? Passed : Overdue), recorded, on, atKm, daysPast, kmPast, VehicleFit.OnlyIf(fits, @case.Vehicle))
         {
             MayBeDone = !recorded && used >= 1 && !neverLate,
@@ -54,18 +72,13 @@ public sealed class DueReckoning(Catalogue catalogue)
     private List<VehicleUse> Uses(Interval interval, Vehicle vehicle) =>
     [
         .. vehicle.SevereUse.Where(kind => interval.Kinds.Count == 0 || interval.Kinds.Contains(kind))
-            .Select(kind => new VehicleUse(kind, catalogue.Facts[Vehicle.Duty].Kinds.GetValueOrDefault(interval.Duty!)?.GetValueOrDefault(kind) ?? kind)),
+            .Select(kind => new VehicleUse(kind, _catalogue.Facts[Vehicle.Duty].Kinds.GetValueOrDefault(interval.Duty!)?.GetValueOrDefault(kind) ?? kind)),
     ];
 
-    /// <summary>Of the law that is nearest, then for that use, then for the fewest vehicles.</summary>
-    private Interval? Ours(ServiceItem item, Case @case)
-    {
-        List<string> laws = [.. catalogue.Laws(@case.Jurisdiction)];
-        return item.Intervals
-            .Where(one => (one.Jurisdiction is null || laws.Contains(one.Jurisdiction)) && one.IsForUseOf(@case.Vehicle) && one.When.IsLikely(@case.Vehicle))
-            .OrderBy(one => one.Jurisdiction is { } law ? laws.IndexOf(law) : int.MaxValue)
-            .ThenByDescending(one => one.Duty is not null).ThenByDescending(one => one.When.Tests.Count).FirstOrDefault();
-    }
+    /// <summary>Of the law that is nearest, then the first.</summary>
+    private static Interval? Ours(Interval[] intervals, List<string> laws, Case @case) => intervals
+        .Where(one => (one.Jurisdiction is null || laws.Contains(one.Jurisdiction)) && one.IsForUseOf(@case.Vehicle) && one.When.IsLikely(@case.Vehicle))
+        .MinBy(one => one.Jurisdiction is { } law ? laws.IndexOf(law) : int.MaxValue);
 
     /// <summary>The first registration, else the first day of the model year: what was never reported as done counts from new.</summary>
     private static DateOnly? New(Case @case) =>

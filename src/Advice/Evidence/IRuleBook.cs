@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Symptoms;
 
 namespace Advice.Evidence;
 
@@ -16,4 +17,11 @@ public interface IRuleBook
 
     /// <summary>Opens a session for one case. Not safe to share between threads.</summary>
     IRuleSession Open(Case @case);
+
+    /// <summary>Opens a session for a case of which the evidence is known, with one more report. It concludes what a session opened for
+    /// <see cref="Case.With"/> would; what the report does not change may be taken over.</summary>
+    /// <param name="case">The case without the report.</param>
+    /// <param name="known">Its evidence.</param>
+    /// <param name="added">The report.</param>
+    IRuleSession Open(Case @case, CaseEvidence known, Report added) => Open(@case.With(added));
 }

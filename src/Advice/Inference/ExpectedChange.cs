@@ -18,15 +18,16 @@ public static class ExpectedChange
     public static double Worth(
         IReadOnlyList<double> probabilities, IReadOnlyList<double> harms, double leak, IReadOnlyList<CauseLink> links)
     {
+        var sign = new MergedSign("", leak, MergedSign.StrongestByCause(links));
         var sum = 0.0;
-        foreach (var (cause, q) in MergedSign.StrongestByCause(links))
+        foreach (var (cause, q) in sign.Links)
         {
             var p = probabilities[cause];
             if (p is > 0 and < 1)
                 sum += harms[cause] * p * q * (1 - p) / (1 - p * q);
         }
 
-        return 2 * (1 - ProbabilityOfYes(probabilities, leak, links)) * sum;
+        return 2 * (1 - sign.PriorProbability(probabilities)) * sum;
     }
 
     /// <summary>P(yes) = 1 − (1 − leak) · Π (1 − p·q), with the causes taken as independent.</summary>

@@ -10,7 +10,7 @@ public sealed class FindingTrend(Catalogue catalogue)
     // Two readings need the error of the gauge, which a finding does not name.
     private const int Fewest = 3;
 
-    private readonly ProjectWear _wear = new(catalogue, "");
+    private readonly WearLimits _limits = new(catalogue);
 
     /// <summary>When the first limit is reached, beside the last of the readings; null beside the others and where there are too few.</summary>
     /// <param name="finding">A finding.</param>
@@ -22,7 +22,7 @@ public sealed class FindingTrend(Catalogue catalogue)
             .Where(one => one is { Value: not null, On: not null, Odometer: not null }).OrderBy(one => one.On).ToList();
         if (readings.Count < Fewest || !ReferenceEquals(readings[^1], finding))
             return null;
-        var limits = _wear.Of(new ProjectionRequest
+        var projected = new ProjectionRequest
         {
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
@@ -31,7 +31,7 @@ public sealed class FindingTrend(Catalogue catalogue)
             Position = finding.Position,
             Limit = finding.Limit,
             Measurements = [.. readings.Select(one => new MeasurementReport { Value = one.Value!.Value, Unit = one.Unit!, On = one.On!.Value, Odometer = one.Odometer! })],
-        }, asOf).Limits;
-        return limits.Count > 0 ? limits[0] : null;
+        };
+        return _limits.Of(projected, WearLimits.Case(projected, asOf)) is [var first, ..] ? first.Written(asOf, readings[0].Odometer!.Unit) : null;
     }
 }

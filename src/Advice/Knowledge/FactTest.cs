@@ -12,6 +12,9 @@ public sealed record FactTest(VehicleFact Fact, IReadOnlyList<string> Words, dou
     /// <summary>Share of all vehicles that pass, for when the fact is not stated; 1/2 for numbers.</summary>
     public double Share { get; } = Fact.Kind == FactKind.Number ? 0.5 : Words.Sum(word => Fact.Shares.GetValueOrDefault(word));
 
+    /// <summary>Probability that the vehicle passes: 1 or 0 where the fact is known.</summary>
+    public double ShareOn(Vehicle vehicle) => Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => Share };
+
     /// <summary>Whether every vehicle that passes the other test passes this one.</summary>
     public bool FollowsFrom(FactTest other) => Fact.Id == other.Fact.Id
         && (Fact.Kind == FactKind.Number

@@ -14,9 +14,9 @@ public sealed record VehicleCondition(IReadOnlyList<FactTest> Tests)
     public Truth Test(Vehicle vehicle)
     {
         var result = Truth.Yes;
-        foreach (var test in Tests)
+        for (var i = 0; i < Tests.Count; i++)
         {
-            var one = test.Test(vehicle);
+            var one = Tests[i].Test(vehicle);
             if (one == Truth.No)
                 return Truth.No;
             if (one == Truth.Unknown)
@@ -30,8 +30,8 @@ public sealed record VehicleCondition(IReadOnlyList<FactTest> Tests)
     public double Share(Vehicle vehicle)
     {
         var share = 1.0;
-        foreach (var test in Tests)
-            share *= test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
+        for (var i = 0; i < Tests.Count; i++)
+            share *= Tests[i].ShareOn(vehicle);
         return share;
     }
 

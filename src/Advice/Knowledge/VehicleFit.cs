@@ -15,7 +15,7 @@ public static class VehicleFit
         {
             foreach (var test in rule.When.Tests)
             {
-                var share = test.Test(vehicle) switch { Truth.Yes => 1, Truth.No => 0, _ => test.Share };
+                var share = test.ShareOn(vehicle);
                 leastByFact ??= [];
                 var known = leastByFact.FindIndex(one => one.Fact == test.Fact.Id);
                 if (known < 0)

@@ -41,7 +41,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         var asked = worths.Select(one => (one.Symptom, Worth: one.Worth / one.Symptom.Effort))
             .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
             .ThenBy(one => one.Symptom.Id, StringComparer.Ordinal).Take(Most).ToList();
-        var answers = assessment.Foresee(advised.Case, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
+        var answers = assessment.Foresee(advised, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
         return [.. asked.Zip(answers, (one, after) => new Question(one.Symptom, one.Worth, after[0], after[1]))];
     }
 

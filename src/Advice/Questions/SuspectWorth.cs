@@ -37,11 +37,11 @@ internal sealed class SuspectWorth
     /// <summary>What the raised suspects would show, for each symptom that may be asked for.</summary>
     private List<CauseLink>?[] Links(Advised advised, bool[] open)
     {
-        var (vehicle, spoken) = (advised.Case.Vehicle, advised.Spoken);
+        var (vehicle, spoken, raised) = (advised.Case.Vehicle, advised.Spoken, advised.Suspicion.Raised);
         var links = new List<CauseLink>?[_symptoms.Length];
-        foreach (var (cause, suspect) in advised.Suspicion.Raised.Index())
+        for (var cause = 0; cause < raised.Count; cause++)
         {
-            foreach (var (symptom, rule) in _shownByFault[suspect.Instance.Fault.Id])
+            foreach (var (symptom, rule) in _shownByFault[raised[cause].Instance.Fault.Id])
             {
                 if (!open[symptom] || rule.When.Test(vehicle) == Truth.No || (rule.Without.Count > 0 && rule.Without.Any(spoken.Contains)))
                     continue;

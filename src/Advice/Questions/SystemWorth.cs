@@ -1,6 +1,7 @@
+using System.Collections.Frozen;
 using Advice.Inspections;
 using Advice.Knowledge;
-using Advice.Suspects;
+using Advice.Vehicles;
 
 namespace Advice.Questions;
 
@@ -11,6 +12,7 @@ namespace Advice.Questions;
 internal sealed class SystemWorth(Catalogue catalogue)
 {
     private readonly ExpectedFaults _expected = new(catalogue);
+    private readonly FrozenDictionary<string, int> _systems = catalogue.Systems.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
     private readonly ILookup<string, ShowsRule> _showsBySymptom = catalogue.Rules.Values.OfType<ShowsRule>()
         .Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Sign.Id);
 
@@ -19,20 +21,32 @@ internal sealed class SystemWorth(Catalogue catalogue)
     {
         var @case = advised.Case;
         var faults = _expected.On(@case, advised.Evidence with { Factors = _expected.Factors(@case) }, advised.Suspicion);
-        return _showsBySymptom.Select(rules => catalogue.Symptoms[rules.Key]).Where(isOpen).Select(symptom => (symptom, Bits(symptom.Id, faults, @case)));
+        var probabilities = faults.ToDictionary(fault => fault.Instance.Fault.Id, fault => fault.Probability);
+        var systems = new double[_systems.Count];
+        foreach (var fault in faults)
+            systems[_systems[fault.Instance.Fault.System]] += fault.Probability;
+        return _showsBySymptom.Select(rules => catalogue.Symptoms[rules.Key]).Where(isOpen).Select(symptom => (symptom, Bits(symptom.Id, probabilities, systems, @case.Vehicle)));
     }
 
     /// <summary>Mutual information of the answer and the system of the one fault, bit.</summary>
-    private double Bits(string symptom, IReadOnlyList<Suspect> faults, Case @case)
+    /// <param name="symptom">Id of the symptom that is asked for.</param>
+    /// <param name="faults">Probability by fault.</param>
+    /// <param name="systems">Expected faults of each system.</param>
+    /// <param name="vehicle">The vehicle.</param>
+    private double Bits(string symptom, Dictionary<string, double> faults, double[] systems, Vehicle vehicle)
     {
+        var shown = new double[systems.Length];
+        foreach (var rules in _showsBySymptom[symptom].Where(rule => rule.When.Test(vehicle) != Truth.No).GroupBy(rule => rule.Fault))
+        {
+            if (faults.TryGetValue(rules.Key, out var probability))
+                shown[_systems[catalogue.Faults[rules.Key].System]] += probability * rules.Max(rule => rule.Often * rule.When.Share(vehicle));
+        }
+
+        // What no fault shows happens by itself.
         var leak = catalogue.Leaks[Sign.Symptom(symptom)];
-        var often = _showsBySymptom[symptom].Where(rule => rule.When.Test(@case.Vehicle) != Truth.No)
-            .GroupBy(rule => rule.Fault).ToDictionary(rules => rules.Key, rules => rules.Max(rule => rule.Often * rule.When.Share(@case.Vehicle)));
-        var systems = faults.GroupBy(fault => fault.Instance.Fault.System).Select(group => (
-            All: group.Sum(fault => fault.Probability),
-            Yes: group.Sum(fault => fault.Probability * (1 - ((1 - leak) * (1 - often.GetValueOrDefault(fault.Instance.Fault.Id))))))).ToList();
-        var (all, yes) = (systems.Sum(system => system.All), systems.Sum(system => system.Yes));
-        return systems.Sum(system => Bits(system.Yes, system.All, yes, all) + Bits(system.All - system.Yes, system.All, all - yes, all));
+        var yes = shown.Select((often, system) => (leak * systems[system]) + ((1 - leak) * often)).ToArray();
+        var (all, yesOfAll) = (systems.Sum(), yes.Sum());
+        return systems.Select((system, i) => Bits(yes[i], system, yesOfAll, all) + Bits(system - yes[i], system, all - yesOfAll, all)).Sum();
     }
 
     private static double Bits(double both, double system, double answer, double all) =>

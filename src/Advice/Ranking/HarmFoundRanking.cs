@@ -28,9 +28,12 @@ public static class HarmFoundRanking
     /// <param name="options">Checks to choose from.</param>
     /// <param name="minutes">Time to spend, min.</param>
     public static IReadOnlyList<RankedCheck> WithinBudget(
-        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes)
+        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes) =>
+        WithinBudget(weights, Candidate.From(weights, options), minutes);
+
+    /// <summary>The same for candidates by id.</summary>
+    internal static List<RankedCheck> WithinBudget(IReadOnlyList<double> weights, List<Candidate> candidates, double minutes)
     {
-        var candidates = Candidate.From(weights, options);
         var greedy = Continue(new HarmLeft(weights), candidates, minutes).ToList();
 
         var untouched = new HarmLeft(weights);
@@ -38,8 +41,7 @@ public static class HarmFoundRanking
         if (single is null || untouched.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
             return greedy;
 
-        candidates.Remove(single);
-        return [untouched.Do(single, lifted: false), .. Continue(untouched, candidates, minutes - single.Minutes)];
+        return [untouched.Do(single, lifted: false), .. Continue(untouched, candidates.FindAll(candidate => candidate != single), minutes - single.Minutes)];
     }
 
     /// <summary>
@@ -51,29 +53,29 @@ public static class HarmFoundRanking
     /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
     public static IReadOnlyList<RankedCheck> GreedyWithLift(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
-        [.. InTurn(weights, options, urgentCauses)];
+        GreedyWithLift(weights, Candidate.From(weights, options), urgentCauses);
 
-    /// <summary>The first of <see cref="GreedyWithLift"/>, without the cost of the others.</summary>
-    /// <param name="weights">Harm of each cause times its probability, 0 or more.</param>
-    /// <param name="options">Checks to choose from.</param>
-    /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
-    public static RankedCheck? FirstWithLift(
-        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
-        InTurn(weights, options, urgentCauses).FirstOrDefault();
-
-    // Each check is ranked when it is asked for.
-    private static IEnumerable<RankedCheck> InTurn(
-        IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses)
+    /// <summary>The same for candidates by id.</summary>
+    internal static List<RankedCheck> GreedyWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
     {
         var left = new HarmLeft(weights);
-        var candidates = Candidate.From(weights, options);
-        return urgentCauses.Count == 0
-            ? Continue(left, candidates, double.PositiveInfinity)
-            : Lifted(weights, left, candidates, urgentCauses).Concat(Continue(left, candidates, double.PositiveInfinity));
+        var lifted = Lifted(weights, left, candidates, urgentCauses).ToList();
+        var done = lifted.Select(check => check.Id).ToHashSet();
+        return [.. lifted, .. Continue(left, done.Count == 0 ? candidates : candidates.FindAll(candidate => !done.Contains(candidate.Id)), double.PositiveInfinity)];
+    }
+
+    /// <summary>The first of them, without the cost of the others.</summary>
+    internal static RankedCheck? FirstWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
+    {
+        var left = new HarmLeft(weights);
+        return Lifted(weights, left, candidates, urgentCauses).FirstOrDefault()
+            ?? (Best(candidates, left) is { } best ? left.Do(best, lifted: false) : null);
     }
 
     private static IEnumerable<RankedCheck> Lifted(IReadOnlyList<double> weights, HarmLeft left, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
     {
+        if (urgentCauses.Count == 0)
+            yield break;
         var finders = candidates.FindAll(candidate => urgentCauses.Any(cause => candidate.Surely(cause) > 0));
         while (true)
         {
@@ -84,7 +86,6 @@ public static class HarmFoundRanking
             if (Best(looking, left) is not { } best)
                 yield break;
             finders.Remove(best);
-            candidates.Remove(best);
             yield return left.Do(best, lifted: true);
         }
     }
@@ -97,7 +98,8 @@ public static class HarmFoundRanking
     // need be reckoned again (lazy greedy: Minoux 1978, from memory).
     private static IEnumerable<RankedCheck> Continue(HarmLeft left, List<Candidate> candidates, double minutes)
     {
-        var queue = new PriorityQueue<Candidate, Turn>(candidates.Select((candidate, order) => (candidate, new Turn(Key(candidate, left), order))));
+        var queue = new PriorityQueue<Candidate, Turn>(candidates.Count);
+        queue.EnqueueRange(candidates.Select((candidate, order) => (candidate, new Turn(Key(candidate, left), order))));
         while (queue.TryDequeue(out var candidate, out var earlier))
         {
             var found = left.FoundBy(candidate);

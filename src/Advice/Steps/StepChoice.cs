@@ -13,13 +13,16 @@ public sealed class StepChoice(Catalogue catalogue)
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
-    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive)
+    public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive) => Choose(@case, suspicion, On(@case), mayDrive);
+
+    /// <summary>The same where some of the vehicle is known.</summary>
+    internal ChosenSteps Choose(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var weights = Weights(raised);
-        var options = Options(@case, raised, On(@case), mayDrive);
-        var ranked = HarmFoundRanking.GreedyWithLift(weights, options, Urgent(raised));
-        var affordable = Affordable(ranked, weights, options, @case.Workshop);
+        var candidates = Candidates(@case, raised, vehicle, mayDrive);
+        var ranked = HarmFoundRanking.GreedyWithLift(weights, candidates, Urgent(raised));
+        var affordable = Affordable(ranked, weights, candidates, @case.Workshop);
         var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised);
         return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]);
     }
@@ -32,9 +35,9 @@ public sealed class StepChoice(Catalogue catalogue)
     internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
         if (@case.Workshop.Minutes is not null)
-            return Choose(@case with { MostSteps = 1 }, suspicion, mayDrive).Steps is [var step, ..] ? step.Check : null;
+            return Choose(@case with { MostSteps = 1 }, suspicion, vehicle, mayDrive).Steps is [var step, ..] ? step.Check : null;
         var raised = suspicion.Raised;
-        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Options(@case, raised, vehicle, mayDrive), Urgent(raised));
+        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, raised, vehicle, mayDrive), Urgent(raised));
         return first is null ? null : catalogue.Checks[first.Id];
     }
 
@@ -47,11 +50,11 @@ public sealed class StepChoice(Catalogue catalogue)
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
     private IReadOnlyList<RankedCheck> Affordable(
-        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, Workshop workshop)
+        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, List<Candidate> candidates, Workshop workshop)
     {
         if (workshop.Minutes is not { } minutes)
             return ranked;
-        var here = options.Where(option => workshop.CanDo(catalogue.Checks[option.Id])).ToList();
+        var here = candidates.FindAll(candidate => workshop.CanDo(catalogue.Checks[candidate.Id]));
         var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
         return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
@@ -81,45 +84,45 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>The checks still to be done that can find something, by id.</summary>
-    private List<CheckOption> Options(Case @case, IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle, bool mayDrive)
+    private List<Candidate> Candidates(Case @case, IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle, bool mayDrive)
     {
-        var (found, counts) = Found(raised, vehicle);
+        var counts = Counts(raised, vehicle);
         var detections = new Detection[]?[counts.Length];
-        var options = new List<CheckOption>();
+        var candidates = new List<Candidate>();
         for (var check = 0; check < counts.Length; check++)
         {
             if (counts[check] == 0 || !@case.IsOpen(_finders.Checks[check]) || (_finders.Drives[check] && !mayDrive))
                 continue;
             detections[check] = new Detection[counts[check]];
-            options.Add(new CheckOption(_finders.Checks[check].Id, _finders.Minutes[check], detections[check]!));
+            candidates.Add(new Candidate(_finders.Checks[check].Id, _finders.Minutes[check], detections[check]!));
         }
 
-        // From the last to the first, so that the counts run down to the first place of each check.
-        for (var i = found.Count - 1; i >= 0; i--)
+        // From the last cause to the first, so that the counts run down to the first place of each check.
+        for (var cause = raised.Count - 1; cause >= 0; cause--)
         {
-            if (detections[found[i].Check] is { } own)
-                own[--counts[found[i].Check]] = found[i].Detection;
-        }
-
-        return options;
-    }
-
-    /// <summary>What every check can find on this vehicle, by cause, and how much each finds.</summary>
-    private (List<(int Check, Detection Detection)> Found, int[] Counts) Found(IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle)
-    {
-        var found = new List<(int Check, Detection Detection)>(4 * raised.Count);
-        var counts = new int[_finders.Checks.Length];
-        for (var cause = 0; cause < raised.Count; cause++)
-        {
-            foreach (var (check, need, surely) in _finders.Of(raised[cause].Instance.Fault.Id))
+            foreach (var finder in _finders.Of(raised[cause].Instance.Fault.Id))
             {
-                if (surely * vehicle.Share(need) is not (> 0 and var finds))
-                    continue;
-                found.Add((check, new Detection(cause, finds)));
-                counts[check]++;
+                if (detections[finder.Check] is { } own && finder.Surely * vehicle.Share(finder.Need) is > 0 and var surely)
+                    own[--counts[finder.Check]] = new Detection(cause, surely);
             }
         }
 
-        return (found, counts);
+        return candidates;
+    }
+
+    /// <summary>How many causes each check can find on this vehicle.</summary>
+    private int[] Counts(IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle)
+    {
+        var counts = new int[_finders.Checks.Length];
+        for (var cause = 0; cause < raised.Count; cause++)
+        {
+            foreach (var finder in _finders.Of(raised[cause].Instance.Fault.Id))
+            {
+                if (finder.Surely * vehicle.Share(finder.Need) > 0)
+                    counts[finder.Check]++;
+            }
+        }
+
+        return counts;
     }
 }

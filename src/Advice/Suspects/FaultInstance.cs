@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Knowledge;
 
@@ -11,4 +12,4 @@ namespace Advice.Suspects;
 /// <param name="OnlyIf">What must be true of the vehicle for the fault to exist, where that is not known.</param>
 /// <param name="Links">Links to the signs of the case that fit its places.</param>
 public sealed record FaultInstance(
-    Fault Fault, string? Place, IReadOnlyList<string> Places, double Prior, string? OnlyIf, IReadOnlyList<Link> Links);
+    Fault Fault, string? Place, IReadOnlyList<string> Places, double Prior, string? OnlyIf, ImmutableArray<Link> Links);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Advice.Evidence;
 
 namespace Advice.Suspects;
@@ -7,4 +8,4 @@ namespace Advice.Suspects;
 /// <param name="Places">The places.</param>
 /// <param name="Share">Their share of the fault's base rate.</param>
 /// <param name="Links">Links whose sign fits them.</param>
-public sealed record PlaceBlock(string? Name, IReadOnlyList<string> Places, double Share, IReadOnlyList<Link> Links);
+public sealed record PlaceBlock(string? Name, IReadOnlyList<string> Places, double Share, ImmutableArray<Link> Links);

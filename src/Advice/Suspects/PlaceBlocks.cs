@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Knowledge;
 
@@ -7,7 +8,7 @@ namespace Advice.Suspects;
 public sealed class PlaceBlocks(Catalogue catalogue)
 {
     /// <summary>The blocks, by first place. A block that no sign fits is left out: nothing is said about it.</summary>
-    public IEnumerable<PlaceBlock> Of(Fault fault, IReadOnlyList<Link> links)
+    public IEnumerable<PlaceBlock> Of(Fault fault, ImmutableArray<Link> links)
     {
         if (fault.Places.Count == 0)
             return [new PlaceBlock(null, [], 1, links)];
@@ -18,10 +19,10 @@ public sealed class PlaceBlocks(Catalogue catalogue)
         return fault.Places
             .GroupBy(place => string.Concat(stated.Select(position => catalogue.PositionsOverlap(place, position) ? '1' : '0')))
             .Select(group => Block(fault, [.. group], links))
-            .Where(block => block.Links.Count > 0);
+            .Where(block => block.Links.Length > 0);
     }
 
-    private static IReadOnlyList<string> Stated(IReadOnlyList<Link> links)
+    private static IReadOnlyList<string> Stated(ImmutableArray<Link> links)
     {
         List<string>? stated = null;
         foreach (var link in links)
@@ -33,7 +34,7 @@ public sealed class PlaceBlocks(Catalogue catalogue)
         return stated is null ? [] : [.. stated.Distinct().Order(StringComparer.Ordinal)];
     }
 
-    private PlaceBlock Block(Fault fault, IReadOnlyList<string> places, IReadOnlyList<Link> links) => new(
+    private PlaceBlock Block(Fault fault, IReadOnlyList<string> places, ImmutableArray<Link> links) => new(
         Name(fault, places),
         places,
         (double)places.Count / fault.Places.Count,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
@@ -53,7 +54,7 @@ public sealed class SignGroup
         return new Manifestation(_leading.ToString(), _leading.Present, _leak, links);
     }
 
-    private void AddLed(IReadOnlyList<Link> own, int cause, List<CauseLink> links)
+    private void AddLed(ImmutableArray<Link> own, int cause, List<CauseLink> links)
     {
         foreach (var link in own)
         {

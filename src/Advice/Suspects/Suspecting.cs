@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
@@ -9,7 +10,6 @@ namespace Advice.Suspects;
 public sealed class Suspecting
 {
     private readonly Catalogue _catalogue;
-    private readonly PlaceBlocks _blocks;
     private readonly Fault[] _faults;
     private readonly FrozenDictionary<string, int> _numbers;
 
@@ -18,7 +18,6 @@ public sealed class Suspecting
     {
         ArgumentNullException.ThrowIfNull(catalogue);
         _catalogue = catalogue;
-        _blocks = new(catalogue);
         _faults = [.. catalogue.Faults.Values.OrderBy(fault => fault.Id, StringComparer.Ordinal)];
         _numbers = _faults.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
     }
@@ -26,10 +25,10 @@ public sealed class Suspecting
     /// <summary>The suspects of a case.</summary>
     public Suspicion Suspect(Case @case, CaseEvidence evidence) => Suspect(evidence, On(@case));
 
-    /// <summary>What is known of faults on the vehicle of a case.</summary>
+    /// <summary>The faults on the vehicle of a case.</summary>
     internal FaultsOnVehicle On(Case @case) => new(_faults, _catalogue, @case);
 
-    /// <summary>The suspects of a case on a vehicle whose faults are known.</summary>
+    /// <summary>The suspects of a case on a vehicle of which some is known.</summary>
     internal Suspicion Suspect(CaseEvidence evidence, FaultsOnVehicle vehicle)
     {
         var instances = Instances(evidence, vehicle);
@@ -44,20 +43,29 @@ public sealed class Suspecting
     private List<FaultInstance> Instances(CaseEvidence evidence, FaultsOnVehicle vehicle)
     {
         var factors = new Lazy<ILookup<string, OddsFactor>>(() => evidence.Factors.ToLookup(factor => factor.Fault));
-        var byNumber = new List<Link>?[_faults.Length];
-        foreach (var link in evidence.Links)
-            (byNumber[_numbers[link.Fault]] ??= []).Add(link);
-        var instances = new List<FaultInstance>();
-        for (var number = 0; number < byNumber.Length; number++)
-        {
-            if (byNumber[number] is not { } links)
-                continue;
-            var fault = _faults[number];
-            var (prior, onlyIf) = vehicle.Of(number, factors);
-            foreach (var block in _blocks.Of(fault, links))
-                instances.Add(new FaultInstance(fault, block.Name, block.Places, PriorOnVehicle.Clamp(prior * block.Share), onlyIf, block.Links));
-        }
-
+        var instances = new List<FaultInstance>(evidence.Links.Count);
+        foreach (var (number, links) in ByFault(evidence.Links))
+            instances.AddRange(vehicle.Instances(number, links, factors));
         return instances;
+    }
+
+    /// <summary>Links by the number of their fault; those of one fault in the order in which they were given.</summary>
+    private IEnumerable<(int Number, ImmutableArray<Link> Links)> ByFault(IReadOnlyList<Link> links)
+    {
+        // Fault and place in one number sort much faster than as a pair.
+        var order = new long[links.Count];
+        for (var place = 0; place < order.Length; place++)
+            order[place] = ((long)_numbers[links[place].Fault] << 32) + place;
+        Array.Sort(order);
+        for (int first = 0, next; first < order.Length; first = next)
+        {
+            var number = (int)(order[first] >> 32);
+            for (next = first + 1; next < order.Length && order[next] >> 32 == number;)
+                next++;
+            var own = ImmutableArray.CreateBuilder<Link>(next - first);
+            for (var i = first; i < next; i++)
+                own.Add(links[(int)order[i]]);
+            yield return (number, own.MoveToImmutable());
+        }
     }
 }

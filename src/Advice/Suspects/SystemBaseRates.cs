@@ -4,13 +4,14 @@ using Advice.Vehicles;
 namespace Advice.Suspects;
 
 /// <summary>How many faults of each system a vehicle has before any sign. Hundreds of faults share a few ways to age and a few conditions
-/// to exist, so that each of those is reckoned once for a vehicle.</summary>
-internal sealed class SystemBaseRates
+/// to exist, so that each of those is reckoned once for a vehicle; fault by fault <see cref="PriorOnVehicle"/> says the same.</summary>
+public sealed class SystemBaseRates
 {
     private readonly Ageing[] _ageings;
     private readonly FitsRule[][] _fits;
     private readonly (string System, (double Odds, int Ageing, int Fits)[] Faults)[] _systems;
 
+    /// <summary>The base rates of a rule set.</summary>
     public SystemBaseRates(Catalogue catalogue)
     {
         var fits = catalogue.Faults.Keys.Select(fault => catalogue.FitsByFault[fault].ToArray()).DistinctBy(Key).ToArray();

@@ -73,7 +73,7 @@ public sealed class ComplaintReader
             Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End, reading.Unsure.GetValueOrDefault(s.Key, [])));
         return new(
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
-            drives && StatesTrouble(words));
+            drives && StatesTrouble(words, reading.Reports));
     }
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>
@@ -88,8 +88,10 @@ public sealed class ComplaintReader
         };
     }
 
-    private static bool StatesTrouble(List<Word> words) =>
-        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing")));
+    /// <summary>Whether a word for trouble stands there that is not denied: neither "not" stands before it nor is it a part of what is denied.</summary>
+    private static bool StatesTrouble(List<Word> words, IReadOnlyList<Report> reports) =>
+        words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing"))
+            && !reports.Any(r => !r.Present && r.Start <= w.Start && w.End <= r.End));
 
     private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
         string complaint, List<Word> words, bool patient)

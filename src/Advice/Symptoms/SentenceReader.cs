@@ -33,7 +33,7 @@ internal sealed class SentenceReader(
         var possible = byClass[false].ToList();
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
         var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin)).ToList();
-        var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used);
+        var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         var around = Selection.Take(possible, used);
         var here = Stated(found, sentence, candidates);
         var attachment = new Attachment(around);

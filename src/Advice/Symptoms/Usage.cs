@@ -38,7 +38,7 @@ internal static class Usage
         windshield: windscreen, wind shield, wind screen, windsheild, windshild
         trunk: boot lid
         transmission: gearbox, tranny, trans, gear box
-        gas: petrol, gasoline, gasolene
+        gas: petrol, gasoline, gasolene, benzine, benzin
         coolant: antifreeze, anti freeze
         curb: kerb
         center: centre
@@ -123,7 +123,10 @@ internal static class Usage
         corrode: corrosion
         distort: distortion
         separate: separation
-        shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, switch off, turn itself off, turn off itself
+        shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, turn itself off, turn off itself
+        switchoff: switch off
+        afterrun: dieseling, dieselling
+        vent: ventilation
         lightup: light up, lit up
         comeoff: come off
         falloff: fall off
@@ -141,7 +144,7 @@ internal static class Usage
         clunk: clonk
         boot: gaiter, gaitor
         seatbelt: seat belt, safety belt
-        timingbelt: timing belt, cam belt, cambelt
+        timingbelt: timing belt, cam belt, cambelt, distribution belt
         wheelarch: wheel arch, wheel well, fender well
         wet: soaked, soaking, soggy, sodden, drenched, waterlogged
         """;
@@ -154,7 +157,7 @@ internal static class Usage
         <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch boom
         <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
         <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble
-        <failed>: failed bad faulty defective dead die quit malfunction erratic goout actup burnout intermittent goblank
+        <failed>: failed bad faulty defective dead die quit kaput knackered malfunction erratic goout actup burnout intermittent goblank
         <stuck>: stuck jam seize freeze bind lockup
         <leaks>: leaks drip seep spill gush spray pour squirt
         <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong missing

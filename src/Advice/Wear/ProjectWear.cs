@@ -1,15 +1,13 @@
+using Advice.Answers;
 using Advice.Documents;
-using Advice.Findings;
-using Advice.Intake;
-using Advice.Judging;
-using Advice.Knowledge;
+using Advice.Evidence;
 
 namespace Advice.Wear;
 
-/// <summary>Answers when a wearing part reaches the limits that apply to it, each reckoned in the unit of its own text.</summary>
-public sealed class ProjectWear(Catalogue catalogue, string revision)
+/// <summary>Answers when a wearing part reaches the limits that apply to it.</summary>
+internal sealed class ProjectWear(IRuleBook rules, OverlayWriter overlays)
 {
-    private readonly LimitChoice _limits = new(catalogue);
+    private readonly WearLimits _limits = new(rules.Catalogue);
 
     /// <summary>Answers a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
@@ -17,42 +15,22 @@ public sealed class ProjectWear(Catalogue catalogue, string revision)
     public ProjectionDocument Of(ProjectionRequest request, DateOnly today)
     {
         var asOf = request.AsOf ?? today;
-        var check = catalogue.Checks[request.Check];
-        var @case = new Case { AsOf = asOf, Jurisdiction = request.Jurisdiction, Vehicle = VehicleReader.Read(request.Vehicle ?? new VehicleDescription(), asOf) };
-        var limits = request.Limit is { } supplied ? [_limits.Supplied(check, supplied)] : _limits.For(check, request.Position, @case);
-        var reckoned = limits.SelectMany(limit => Bounds(limit, request))
-            .OrderBy(one => one.Result.Status == ProjectionStatus.Reached ? double.NegativeInfinity : one.Result.Expected?.Km ?? double.PositiveInfinity)
-            .ThenByDescending(one => one.Limit.Deficiency).ThenBy(one => one.Limit.Id, StringComparer.Ordinal).ToList();
+        var @case = WearLimits.Case(request, asOf);
+        var reckoned = _limits.Of(request, @case);
         var unit = request.Measurements[0].Odometer.Unit;
         return new ProjectionDocument
         {
             AsOf = asOf,
-            RuleSet = new RuleSetStamp(revision, catalogue.Rules.Count, catalogue.Overlays),
-            Check = check.Id,
+            RuleSet = RuleSetStamp.Of(rules),
+            Check = request.Check,
             Position = request.Position,
             KmPerDay = reckoned.Select(one => one.Trend).FirstOrDefault(trend => trend.Band is not null) is { } trend ? Math.Round(trend.KmPerDay, 1) : null,
             Limits = [.. reckoned.Select(one => one.Written(asOf, unit))],
             Notes = Notes(request, reckoned.Count),
             Plot = request.Plot == true && reckoned.FirstOrDefault(one => one.Trend.Band is not null) is { } shown ? WearPlot.Of(shown.Trend, shown.Bound, shown.Limit.Unit, shown.Result) : null,
+            FromOverlays = overlays.Write(request, @case),
         };
     }
-
-    private static IEnumerable<LimitReckoning> Bounds(Limit limit, ProjectionRequest request)
-    {
-        var readings = request.Measurements.Concat(request.New is { } fresh ? [fresh] : Array.Empty<MeasurementReport>())
-            .Select(one => new Reading(UnitConversion.Convert(one.Odometer, "km")!.Value, one.On, UnitConversion.Convert(one.Value, one.Unit, limit.Unit)!.Value)).ToList();
-        foreach (var (bound, wearsDown) in new[] { (limit.Minimum, true), (limit.Maximum, false) })
-        {
-            if (bound is not { } value)
-                continue;
-            var trend = WearTrend.Of(readings, wearsDown, Difference(request.GaugeError, limit.Unit));
-            yield return new LimitReckoning(limit, value, trend, trend.To(value, wearsDown));
-        }
-    }
-
-    // An error is a difference: for temperatures the zero of the scale must not count.
-    private static double? Difference(Quantity? error, string unit) =>
-        UnitConversion.Convert(error, unit) - (error is null ? null : UnitConversion.Convert(0, error.Unit, unit));
 
     private static List<string> Notes(ProjectionRequest request, int limits)
     {

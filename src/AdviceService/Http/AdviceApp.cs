@@ -38,6 +38,7 @@ internal static class AdviceApp
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton<IRuleBook>(_ => rules());
         builder.Services.AddSingleton<AdviceDesk>();
+        builder.Services.AddSingleton(BatchMemory.OfThisProcess);
         builder.Services.AddRequestDecompression();
         builder.Services.AddResponseCompression(options => options.MimeTypes = ["application/json", "application/problem+json", "application/x-ndjson"]);
         builder.Services.AddSingleton<Readiness>();

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Advice;
 using Advice.Documents;
 using Advice.Evidence;
-using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Requests;
 
@@ -13,7 +12,6 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 {
     private readonly GiveAdvice _advice = new(rules, clock);
     private readonly RequestReader _reader = new(rules.Catalogue);
-    private readonly ProjectWear _wear = new(rules.Catalogue, rules.Revision);
     private readonly RequestReader _inspections = new(rules.Catalogue) { MostSteps = InspectionRequest.MostSteps };
 
     private Entries? _entries;
@@ -54,8 +52,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     public ReadResult<IntakeDocument> Intake(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.ReadIntake(utf8Json, _advice.Today), _advice.Intake);
 
     /// <summary>Answers when a wearing part reaches its limits.</summary>
-    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json) =>
-        Answer(_reader.ReadProjection(utf8Json, _advice.Today), asked => _wear.Of(asked, _advice.Today));
+    public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.ReadProjection(utf8Json, _advice.Today), _advice.Project);
 
     private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
         where T : class

@@ -10,7 +10,7 @@ internal static class BenchVerb
     {
         var rounds = new Option<int>("--rounds") { Description = "How often to go through all cases", DefaultValueFactory = _ => 5 };
         var bench = new Command("bench", "Time load, matching, inference and whole advice over the cases, on this machine") { rounds };
-        bench.SetAction(parsed => Bench(rules.Of(parsed), Math.Max(1, parsed.GetValue(rounds))));
+        bench.SetAction(parsed => Bench(rules.ForAuthor(parsed), Math.Max(1, parsed.GetValue(rounds))));
         return bench;
     }
 

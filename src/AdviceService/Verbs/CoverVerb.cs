@@ -16,7 +16,7 @@ internal static class CoverVerb
         var list = new Option<bool>("--list") { Description = "List the conditions that were never seen both ways, and the ids that no case touches" };
         var probes = new Option<bool>("--probes") { Description = "Make up cases for each condition of each rule, met, contradicted and left open, and show what they show beside the cases" };
         var cover = new Command("cover", "Show which conditions of rules the cases showed both ways") { least, list, probes };
-        cover.SetAction(parsed => Cover(rules.Of(parsed), parsed.GetValue(least), parsed.GetValue(list), parsed.GetValue(probes)));
+        cover.SetAction(parsed => Cover(rules.ForAuthor(parsed), parsed.GetValue(least), parsed.GetValue(list), parsed.GetValue(probes)));
         return cover;
     }
 

@@ -18,7 +18,7 @@ internal static class DiffVerb
         var now = new Argument<string>("B") { Description = "Folder of the rules as they are; overlays are laid over this one" };
         var requests = new Option<string?>("--requests") { Description = "File of further requests, one JSON object per line" };
         var diff = new Command("diff", "Show which answers to the cases of both folders change") { was, now, requests };
-        diff.SetAction(parsed => Diff(new(parsed.GetValue(was)!, []), new(parsed.GetValue(now)!, rules.Of(parsed).Overlays), parsed.GetValue(requests)));
+        diff.SetAction(parsed => Diff(new(parsed.GetValue(was)!, []), new(parsed.GetValue(now)!, rules.ForAuthor(parsed).Overlays), parsed.GetValue(requests)));
         return diff;
     }
 

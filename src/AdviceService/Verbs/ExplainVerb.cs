@@ -32,8 +32,8 @@ internal static class ExplainVerb
                 given.AddError("--draws must be at least 1.");
         });
         explain.SetAction(parsed => parsed.GetValue(sensitivity)
-            ? Vary(rules.Of(parsed), parsed.GetValue(id), parsed.GetValue(draws))
-            : Explain(rules.Of(parsed), parsed.GetValue(id)!));
+            ? Vary(rules.ForAuthor(parsed), parsed.GetValue(id), parsed.GetValue(draws))
+            : Explain(rules.ForAuthor(parsed), parsed.GetValue(id)!));
         return explain;
     }
 

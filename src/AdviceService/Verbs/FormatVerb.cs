@@ -10,7 +10,7 @@ internal static class FormatVerb
     {
         var check = new Option<bool>("--check") { Description = "Change nothing, name the files that have another layout, and fail if there are any" };
         var format = new Command("fmt", "Bring rule and case files into one layout: indentation, order of members, quotes, blank lines; comments stay") { check };
-        format.SetAction(parsed => Format(rules.Of(parsed), parsed.GetValue(check)));
+        format.SetAction(parsed => Format(rules.ForAuthor(parsed), parsed.GetValue(check)));
         return format;
     }
 
@@ -27,7 +27,7 @@ internal static class FormatVerb
                 if (file.Text is null || file.IsCanonical)
                     continue;
                 other++;
-                Console.WriteLine(file.Path);
+                Console.WriteLine(Path.Combine(folder, file.Path));
                 if (!check)
                     File.WriteAllText(Path.Combine(folder, file.Path), file.Text);
             }

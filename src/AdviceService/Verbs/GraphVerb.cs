@@ -12,7 +12,7 @@ internal static class GraphVerb
         var system = new Argument<string>("SYSTEM") { Description = "Id of a system" };
         var format = new Option<string>("--format") { Description = "dot, or svg: a picture with the checks besides", DefaultValueFactory = _ => "dot" }.AcceptOnlyFromAmong("dot", "svg");
         var graph = new Command("graph", "Write the faults and signs of a system as a graph in DOT or a picture in SVG") { system, format };
-        graph.SetAction(parsed => Write(rules.Of(parsed), parsed.GetValue(system)!, parsed.GetValue(format) == "svg"));
+        graph.SetAction(parsed => Write(rules.ForAuthor(parsed), parsed.GetValue(system)!, parsed.GetValue(format) == "svg"));
         return graph;
     }
 

@@ -16,7 +16,7 @@ internal static class InspectionShareVerb
     public static Command Command(RuleOptions rules)
     {
         var share = new Command("inspection-share", "Show which share of the expected harm an inspection finds within 15 to 180 minutes, and a fixed sheet stopped at that time");
-        share.SetAction(parsed => Show(rules.Of(parsed)));
+        share.SetAction(parsed => Show(rules.ForAuthor(parsed)));
         return share;
     }
 

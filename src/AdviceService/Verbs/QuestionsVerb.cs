@@ -18,7 +18,7 @@ internal static class QuestionsVerb
         var drivers = new Option<int>("--drivers") { Description = "How many drivers to draw", DefaultValueFactory = _ => 1200 };
         var seed = new Option<int>("--seed") { Description = "Where the draw starts", DefaultValueFactory = _ => 1 };
         var questions = new Command("questions", "Show how soon our questions bring the fault of simulated drivers among the first three suspects, against other orders") { drivers, seed };
-        questions.SetAction(parsed => Show(rules.Of(parsed), Math.Max(1, parsed.GetValue(drivers)), parsed.GetValue(seed)));
+        questions.SetAction(parsed => Show(rules.ForAuthor(parsed), Math.Max(1, parsed.GetValue(drivers)), parsed.GetValue(seed)));
         return questions;
     }
 

@@ -13,7 +13,7 @@ internal static class ReadingLevelVerb
     {
         var worst = new Option<int>("--worst") { Description = "How many of the hardest texts of each kind to show", DefaultValueFactory = _ => 3 };
         var level = new Command("reading-level", "Show the school year (Flesch-Kincaid) in which the owner's texts are understood, by kind, and the hardest") { worst };
-        level.SetAction(parsed => Show(rules.Of(parsed), parsed.GetValue(worst)));
+        level.SetAction(parsed => Show(rules.ForAuthor(parsed), parsed.GetValue(worst)));
         return level;
     }
 

@@ -1,3 +1,4 @@
+using Advice.Rules.Checking;
 using Advice.Rules.RuleSets;
 
 namespace AdviceService.Verbs;
@@ -35,6 +36,8 @@ internal static class RuleFolder
         catch (RuleSetException broken)
         {
             Messages.Print(Console.Error, broken.Errors, folders.Rules);
+            if (broken.Errors.Any(error => error.Code is ErrorCode.FileNotRead or ErrorCode.MalformedYaml or ErrorCode.NotPlainData))
+                Console.Error.WriteLine("Some file could not be read; what others name of it is checked once it can.");
             Console.Error.WriteLine($"{broken.Errors.Count} errors in the rule files; each kind has a page, docs/errors/KIND.md. Nothing was started.");
             return null;
         }

@@ -8,11 +8,12 @@ internal sealed class RuleOptions
     /// <summary>Names the overlays where the command line names none, as a container is told.</summary>
     public const string Variable = "ADVICE_OVERLAYS";
 
+    private const string Folder = "rules";
+
     /// <summary>Folder of the rules.</summary>
-    public Option<string> Rules { get; } = new("--rules")
+    public Option<string?> Rules { get; } = new("--rules")
     {
-        Description = "Folder of the rule files; without it those beside the binary",
-        DefaultValueFactory = _ => Path.Combine(AppContext.BaseDirectory, "rules"),
+        Description = $"Folder of the rule files; without it those beside the binary, but for the verbs of 'rules' the folder '{Folder}' where you are, if there is one",
         Recursive = true,
     };
 
@@ -24,6 +25,10 @@ internal sealed class RuleOptions
         Recursive = true,
     };
 
-    /// <summary>The folders that were named.</summary>
-    public RuleFolders Of(ParseResult parsed) => new(parsed.GetValue(Rules)!, parsed.GetValue(Overlays)!);
+    /// <summary>The folders that were named, to advise with.</summary>
+    public RuleFolders Of(ParseResult parsed) => new(parsed.GetValue(Rules) ?? Path.Combine(AppContext.BaseDirectory, Folder), parsed.GetValue(Overlays)!);
+
+    /// <summary>The folders that were named, to work on: who stands beside rules means those, and not the copy beside the binary.</summary>
+    public RuleFolders ForAuthor(ParseResult parsed) =>
+        parsed.GetValue(Rules) is null && Directory.Exists(Folder) ? new(Folder, parsed.GetValue(Overlays)!) : Of(parsed);
 }

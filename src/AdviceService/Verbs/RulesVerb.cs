@@ -10,9 +10,9 @@ internal static class RulesVerb
     public static Command Command(RuleOptions rules)
     {
         var check = new Command("check", "Check all rule files: every error, and what to look at again");
-        check.SetAction(parsed => Check(rules.Of(parsed)));
+        check.SetAction(parsed => Check(rules.ForAuthor(parsed)));
         var test = new Command("test", "Ask the rules what their cases ask and compare");
-        test.SetAction(parsed => Test(rules.Of(parsed)));
+        test.SetAction(parsed => Test(rules.ForAuthor(parsed)));
         return new Command("rules", "Work on the rule files")
         {
             check, test, ExplainVerb.Command(rules), WhyVerb.Command(rules), CoverVerb.Command(rules),
@@ -51,6 +51,8 @@ internal static class RulesVerb
         var failed = cases.Cases.Select(runner.Run).Where(result => !result.Passed).ToList();
         foreach (var result in failed)
             Console.WriteLine(result);
+        if (failed.Count > 0)
+            Console.WriteLine($"'rules why {failed[0].Case.Id} [FAULT or CHECK]' shows in numbers how it came to that.");
         Console.WriteLine($"{cases.Cases.Count} cases, {failed.Count} fail, {cases.Errors.Count} errors in case files.");
         return failed.Count == 0 && cases.Errors.Count == 0 ? 0 : 1;
     }

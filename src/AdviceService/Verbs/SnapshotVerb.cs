@@ -9,7 +9,7 @@ internal static class SnapshotVerb
     public static Command Command(RuleOptions rules)
     {
         var snapshot = new Command("snapshot", $"Write {Snapshot.FileName} into the folder of the rules, so that a start need not parse them");
-        snapshot.SetAction(parsed => RuleFolder.Snapshot(rules.Of(parsed)));
+        snapshot.SetAction(parsed => RuleFolder.Snapshot(rules.ForAuthor(parsed)));
         return snapshot;
     }
 }

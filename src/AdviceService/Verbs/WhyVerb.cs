@@ -13,7 +13,7 @@ internal static class WhyVerb
         var @case = new Argument<string>("CASE") { Description = "Id of a case" };
         var about = new Argument<string?>("FAULT|CHECK") { Description = "Id of a fault or check of which to show the whole way", Arity = ArgumentArity.ZeroOrOne };
         var why = new Command("why", "Show how a case came to its answer, in numbers") { @case, about };
-        why.SetAction(parsed => Explain(rules.Of(parsed), parsed.GetValue(@case)!, parsed.GetValue(about)));
+        why.SetAction(parsed => Explain(rules.ForAuthor(parsed), parsed.GetValue(@case)!, parsed.GetValue(about)));
         return why;
     }
 

@@ -18,8 +18,8 @@ public class StabilityTests
           - {id: a-look, title: Look at a, system: brakes, area: wheels, minutes: 5, doneBy: owner, needs: [], tools: [], method: [Look at a.], observations: [{id: good, normal: true, text: good}, {id: bad, text: bad}], detects: [{fault: a-worn, surely: 0.9}], falseAlarm: 0.01, cautions: []}
           - {id: b-look, title: Look at b, system: brakes, area: wheels, minutes: 5, doneBy: owner, needs: [], tools: [], method: [Look at b.], observations: [{id: good, normal: true, text: good}, {id: bad, text: bad}], detects: [{fault: b-worn, surely: 0.9}], falseAlarm: 0.01, cautions: []}
         shows:
-          - {id: a-squeals, fault: a-worn, symptom: squeal, often: usually, because: It rubs.}
-          - {id: b-squeals, fault: b-worn, symptom: squeal, often: sometimes, because: It rubs less.}
+          - {id: a-squeals, fault: a-worn, symptom: squeal, often: usually, because: It rubs., source: judgement}
+          - {id: b-squeals, fault: b-worn, symptom: squeal, often: sometimes, because: It rubs less., source: judgement}
         """;
 
     private static readonly RuleBook Book = WrittenRules.Beside(null, null, folder =>

@@ -16,10 +16,11 @@ internal sealed class Findings
     /// <summary>How many lines there are of each kind.</summary>
     public IEnumerable<(string Kind, int Lines)> Kinds => _lines.GroupBy(line => line.Split(' ')[0]).Select(kind => (kind.Key, kind.Count()));
 
-    public static Findings Of(IRuleBook rules, RandomCase asked)
+    public static Findings Of(IRuleBook rules, RandomCase asked) => Of(rules.Open(asked.Case), asked);
+
+    public static Findings Of(IRuleSession session, RandomCase asked)
     {
         var found = new Findings();
-        var session = rules.Open(asked.Case);
         var evidence = session.Gather();
         evidence.Links.ToList().ForEach(link => found.Link(link.Seen, link.Fault, link.Strength, link.Rule));
         evidence.Factors.ToList().ForEach(factor => found.Factor(factor.Fault, factor.Rule));

@@ -32,6 +32,18 @@ public class OracleTests(ITestOutputHelper output)
             (rules, asked) => Assert.All(asked, one => Assert.Equal(Findings.Of(rules, one).InOrder, Findings.Of(rules, one.Reversed()).InOrder)),
             iter: 100);
 
+    [Fact]
+    public void Conclude_OneReportMore_AsWithoutTakingOverWhatWasKnown() =>
+        Gen.Select(RandomRules.Any, RandomCase.Any.Where(one => one.Case.Reports.Count > 0).Array[10]).Sample(
+            (rules, asked) => Assert.All(asked, one => Assert.Equal(Findings.Of(rules, one).InOrder, Findings.Of(AfterTheLastReport(rules, one.Case), one).InOrder)),
+            iter: 400);
+
+    private static IRuleSession AfterTheLastReport(IRuleBook rules, Case @case)
+    {
+        var before = @case with { Reports = [.. @case.Reports.SkipLast(1)] };
+        return rules.Open(before, rules.Open(before).Gather(), @case.Reports[^1]);
+    }
+
     private void Compare(int ruleSets, int casesEach, Func<IRuleBook, Func<RandomCase, Findings>> translate)
     {
         var said = new Tally();

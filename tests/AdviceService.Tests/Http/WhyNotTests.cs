@@ -133,6 +133,40 @@ public class WhyNotTests(RunningService service)
         Assert.NotEmpty(fault.GetProperty("lookAt").EnumerateArray());
     }
 
+    /// <summary>What was reported was reported, though the vehicle cannot have the fault; and nothing is to be looked at for it.</summary>
+    [Fact]
+    public async Task WhyNot_FaultThatTheVehicleCannotHave_ItsSignHoldsAndNothingIsToBeLookedAt()
+    {
+        var answer = await AskAsync("""{"vehicle":{"driveline":"frontWheelDrive","fuel":"gasoline"},"symptoms":[{"symptom":"clunk","occasions":["selecting-gear"]}],"fault":"universal-joint-worn"}""");
+
+        var fault = answer.GetProperty("faults")[0];
+        Assert.Equal("held", Assert.Single(fault.GetProperty("conditions").EnumerateArray(), condition => condition.GetProperty("rule").GetString() == "universal-joint-clunk").GetProperty("status").GetString());
+        Assert.Empty(fault.GetProperty("lookAt").EnumerateArray());
+        Assert.Contains("if it was stated wrongly", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task WhyNot_LateCheck_NamesTheStepsThatLookForTheSameBeforeIt()
+    {
+        const string Complaint = "Squeals when braking";
+        var answer = await AskAsync(With(Request(Complaint), "check", "brake-pad-condition"));
+        var steps = (await service.AdviseAsync(With(Request(Complaint), "limit", 50))).GetProperty("steps");
+
+        Assert.True(answer.GetProperty("stepRank").GetInt32() > 3);
+        var before = answer.GetProperty("before").EnumerateArray().ToList();
+        Assert.NotEmpty(before);
+        Assert.All(before, step => Assert.Equal(step.GetProperty("check").GetString(), steps[step.GetProperty("rank").GetInt32() - 1].GetProperty("check").GetString()));
+        Assert.All(before, step => Assert.NotEmpty(step.GetProperty("faults").EnumerateArray()));
+    }
+
+    [Fact]
+    public async Task WhyNot_CheckThatWasDone_IsNotToBeLookedAtAgain()
+    {
+        var answer = await AskAsync("""{"vehicle":{},"complaint":"Squeals when braking","troubleCodes":["P0420"],"findings":[{"check":"brake-pad-thickness","value":9,"unit":"mm"}],"fault":"brake-pads-worn"}""");
+
+        Assert.DoesNotContain(answer.GetProperty("faults")[0].GetProperty("lookAt").EnumerateArray(), one => one.GetProperty("check").GetString() == "brake-pad-thickness");
+    }
+
     [Theory]
     [InlineData("""{"vehicle":{"fuel":"electric"},"complaint":"it jerks","check":"spark-plug-look"}""", "It exists only if")]
     [InlineData("""{"vehicle":{},"complaint":"brake pedal sinks to the floor","check":"brake-road-test"}""", "needs a drive")]
@@ -166,7 +200,7 @@ public class WhyNotTests(RunningService service)
         ["complaint"] = complaint,
     };
 
-    private static string With(JsonObject request, string member, string value)
+    private static string With(JsonObject request, string member, JsonNode value)
     {
         var asked = request.DeepClone();
         asked[member] = value;

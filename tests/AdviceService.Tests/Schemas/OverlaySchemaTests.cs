@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Advice.Rules.Checking;
 using Advice.Rules.RuleSets;
 using Json.Schema;
 
@@ -10,6 +11,10 @@ public class OverlaySchemaTests
     private static readonly string Folder = Path.Combine(Repository.Root, "examples", "overlay-fleet");
     private static readonly JsonObject Text = JsonNode.Parse(File.ReadAllText(Path.Combine(FileSchema.Folder, "overlay.schema.json")))!.AsObject();
     private static readonly JsonSchema Schema = JsonSchema.FromText(Text.ToJsonString());
+
+    /// <summary>Codes of errors that a schema can see.</summary>
+    private static readonly HashSet<string> OfShape =
+        [ErrorCode.WrongShape, ErrorCode.UnknownMember, ErrorCode.MalformedId, ErrorCode.MissingMember, ErrorCode.UnknownWord];
 
     [Theory]
     [InlineData(true, "name: a\ntitle: b\n")]
@@ -32,6 +37,33 @@ public class OverlaySchemaTests
         Assert.Equal(taken, Loads(text));
     }
 
+    /// <summary>A sound manifest changed in every place and way.</summary>
+    [Fact]
+    public void Change_IsRefusedByBothOrForWhatASchemaCannotSee()
+    {
+        var sound = YamlJson.Read("{name: hill-fleet, title: our vans, off: [{kind: prone, id: pads-petrol, because: We renew them.}, {kind: prone, id: pads-electric, because: Not here.}]}")!;
+        var rules = Directory.CreateTempSubdirectory("rules-").FullName;
+        File.Copy(Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Words", "words.yaml"), Path.Combine(rules, "words.yaml"));
+        File.WriteAllText(Path.Combine(rules, "own.yaml"), """
+            prone:
+              - {id: pads-petrol, fault: pads-worn, vehicle: {fuel: gasoline}, odds: 2, because: It is faster., source: judgement}
+              - {id: pads-electric, fault: pads-worn, vehicle: {fuel: electric}, odds: 0.5, because: The motor brakes., source: judgement}
+            """);
+        Assert.Empty(Errors(sound.ToJsonString(), rules));
+        var both = 0;
+        foreach (var mutation in Mutation.Of(sound))
+        {
+            var changed = mutation.In(sound);
+            var (taken, errors) = (FileSchema.Takes(Schema, changed), Errors(changed.ToJsonString(), rules));
+            both += !taken && errors.Count > 0 ? 1 : 0;
+            Assert.False(!taken && errors.Count == 0, $"The schema alone refuses {mutation}.");
+            Assert.False(taken && errors.Any(error => OfShape.Contains(error.Code)), $"The loader alone refuses {mutation}: {string.Join("; ", errors)}");
+        }
+
+        Directory.Delete(rules, recursive: true);
+        Assert.True(both > 50, $"{both} refused by both");
+    }
+
     [Fact]
     public void Kinds_AreThoseOfRuleFiles() =>
         Assert.Equal(
@@ -51,18 +83,20 @@ public class OverlaySchemaTests
         }
     }
 
-    private static bool Loads(string manifest)
+    private static bool Loads(string manifest) => Errors(manifest, FileSchema.Folder).Count == 0;
+
+    private static IReadOnlyList<RuleFileError> Errors(string manifest, string rules)
     {
         var folder = Directory.CreateTempSubdirectory("overlay-");
         try
         {
             File.WriteAllText(Path.Combine(folder.FullName, "overlay.yaml"), manifest);
-            RuleSetLoader.Load(FileSchema.Folder, [folder.FullName]);
-            return true;
+            RuleSetLoader.Load(rules, [folder.FullName]);
+            return [];
         }
-        catch (RuleSetException)
+        catch (RuleSetException broken)
         {
-            return false;
+            return broken.Errors;
         }
         finally
         {

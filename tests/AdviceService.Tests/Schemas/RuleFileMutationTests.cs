@@ -11,10 +11,9 @@ public class RuleFileMutationTests
 {
     private static readonly JsonNode Sound = YamlJson.Read(File.ReadAllText(Path.Combine(Repository.Root, "tests", "AdviceService.Tests", "Schemas", "every-kind.yaml")))!;
 
-    private static readonly IReadOnlyList<string> Values =
-        ["-1", "0", "1", "0.4", "1e9", "\"a\"", "\"Two Words\"", "\"P0301\"", "\"often\"", "\"stop\"", "\"owner\"", "true", "[]", "{}", "[\"a\"]", "[\"a\",\"a\"]", "{\"id\":\"a\"}"];
+    private static readonly IReadOnlyList<Mutation> Mutations = Mutation.Of(Sound);
 
-    private static readonly IReadOnlyList<string> Paths = [.. All(Sound, "").Skip(1)];
+    private static readonly Gen<Mutation> AnyMutation = Gen.Int[0, Mutations.Count - 1].Select(at => Mutations[at]);
 
     /// <summary>Codes of errors about one entry by itself, which a schema can see; the others take ids, sums or several entries.</summary>
     private static readonly HashSet<string> OfShape =
@@ -33,11 +32,10 @@ public class RuleFileMutationTests
     public void Change_RefusedByTheSchema_IsRefusedByTheLoader()
     {
         var (refused, taken) = (0, 0);
-        Gen.Select(Gen.Int[0, Paths.Count - 1], Gen.Int[-1, Values.Count - 1], Gen.Bool).Sample(
-            (path, value, added) =>
+        AnyMutation.Sample(
+            mutation =>
             {
-                var changed = Sound.DeepClone();
-                Change(changed, Paths[path], value < 0 ? null : Values[value], added);
+                var changed = mutation.In(Sound);
                 if (FileSchema.Takes(FileSchema.Rules, changed))
                 {
                     Interlocked.Increment(ref taken);
@@ -45,7 +43,7 @@ public class RuleFileMutationTests
                 }
 
                 Interlocked.Increment(ref refused);
-                Assert.False(Errors(changed).Count == 0, $"The schema alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}.");
+                Assert.False(Errors(changed).Count == 0, $"The schema alone refuses {mutation}.");
             },
             iter: 1000);
         Assert.True(refused > 300 && taken > 100, $"{refused} refused, {taken} taken");
@@ -55,47 +53,20 @@ public class RuleFileMutationTests
     public void Change_RefusedByTheLoaderForItsShape_IsRefusedByTheSchema()
     {
         var refused = 0;
-        Gen.Select(Gen.Int[0, Paths.Count - 1], Gen.Int[-1, Values.Count - 1], Gen.Bool).Sample(
-            (path, value, added) =>
+        AnyMutation.Sample(
+            mutation =>
             {
-                if (ByOtherEntries.Any(other => Paths[path].StartsWith(other, StringComparison.Ordinal)))
+                if (ByOtherEntries.Any(other => mutation.Path.StartsWith(other, StringComparison.Ordinal)))
                     return;
-                var changed = Sound.DeepClone();
-                Change(changed, Paths[path], value < 0 ? null : Values[value], added);
+                var changed = mutation.In(Sound);
                 if (Errors(changed).FirstOrDefault(error => OfShape.Contains(error.Code)) is not { } error)
                     return;
                 Interlocked.Increment(ref refused);
-                Assert.False(FileSchema.Takes(FileSchema.Rules, changed), $"The loader alone refuses {Paths[path]} as {(value < 0 ? "left out" : Values[value])}{(added ? " with a member more" : "")}: {error}");
+                Assert.False(FileSchema.Takes(FileSchema.Rules, changed), $"The loader alone refuses {mutation}: {error}");
             },
             iter: 1000);
         Assert.True(refused > 300, $"{refused} refused");
     }
-
-    /// <summary>Leaves a value out, replaces it, or gives the mapping there one member more.</summary>
-    private static void Change(JsonNode root, string path, string? value, bool added)
-    {
-        var tokens = path.Split('/')[1..];
-        var parent = tokens[..^1].Aggregate(root, (node, token) => node is JsonArray list ? list[int.Parse(token, null)]! : node[token]!);
-        var last = tokens[^1];
-        var own = parent is JsonArray items ? items[int.Parse(last, null)] : parent[last];
-        if (added && own is JsonObject mapping)
-            mapping["no-such-member"] = 1;
-        else if (parent is JsonArray array && value is null)
-            array.RemoveAt(int.Parse(last, null));
-        else if (parent is JsonArray list)
-            list[int.Parse(last, null)] = JsonNode.Parse(value!);
-        else if (value is null)
-            parent.AsObject().Remove(last);
-        else
-            parent[last] = JsonNode.Parse(value);
-    }
-
-    private static IEnumerable<string> All(JsonNode? node, string path) => (node switch
-    {
-        JsonObject mapping => mapping.SelectMany(member => All(member.Value, $"{path}/{member.Key}")),
-        JsonArray list => list.SelectMany((item, i) => All(item, $"{path}/{i}")),
-        _ => [],
-    }).Prepend(path);
 
     // JSON is YAML too, so that the loader reads what the schema was asked about.
     private static IReadOnlyList<RuleFileError> Errors(JsonNode file)

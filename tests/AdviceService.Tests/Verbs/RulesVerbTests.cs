@@ -65,6 +65,26 @@ public class RulesVerbTests
         Assert.Matches(@"100\.0 %  all rules +2 ", cover);
     }
 
+    /// <summary>Who stands beside a folder of rules works on that, and not on the copy beside the binary.</summary>
+    [Fact]
+    public async Task Rules_StandingBesideAFolderOfRules_WorkOnIt()
+    {
+        var folder = Directory.CreateTempSubdirectory("clone-");
+        var file = Path.Combine(folder.CreateSubdirectory("rules").FullName, "words.yaml");
+        var words = await File.ReadAllTextAsync(Path.Combine(Repository.Root, "tests", "Advice.Rules.Tests", "Words", "words.yaml"));
+        await File.WriteAllTextAsync(file, $"{words}codes:\n      - {{id: C0001, meaning: wire cut, system: brakes}}\n");
+
+        var (checkedOk, held, _) = await Run.ToEndInAsync(folder.FullName, "", "rules", "check");
+        var (formatted, changed, _) = await Run.ToEndInAsync(folder.FullName, "", "rules", "fmt");
+        var text = await File.ReadAllTextAsync(file);
+        folder.Delete(recursive: true);
+
+        Assert.Equal((0, 0), (checkedOk, formatted));
+        Assert.Contains("1 rules, 1 symptoms, 1 faults, 1 checks,", held, StringComparison.Ordinal);
+        Assert.Contains($"rules{Path.DirectorySeparatorChar}words.yaml", changed, StringComparison.Ordinal);
+        Assert.Contains("\n  - {id: C0001,", text, StringComparison.Ordinal);
+    }
+
     /// <summary>What is wrong with a case file by itself is told although the rules cannot be used, and so is what cannot be told yet.</summary>
     [Fact]
     public async Task Check_RulesAndCasesBroken_NamesTheErrorsOfBoth()

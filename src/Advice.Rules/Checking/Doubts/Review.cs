@@ -17,6 +17,7 @@ internal static class Review
             doubts => new OwnExceptions(tables, doubts).Check(),
             doubts => new DoubledLimits(tables, doubts).Check(),
             doubts => new UnusedWords(tables, doubts).Check(),
+            doubts => new ThinPhrases(tables, doubts).Check(),
         ];
         var found = new Problems[reviews.Length];
         Parallel.For(0, reviews.Length, i =>

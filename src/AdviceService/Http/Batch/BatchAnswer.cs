@@ -9,14 +9,12 @@ using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
 namespace AdviceService.Http.Batch;
 
 /// <summary>One batch: its lines are read, answered on all cores and the replies sent in order.</summary>
-internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimeProvider clock)
+internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, BatchMemory memory, TimeProvider clock)
 {
-    /// <summary>Largest batch of one request, bytes: it may wait in memory as a whole while the caller does not read.</summary>
+    /// <summary>Largest batch of one request, bytes: it may wait in memory as a whole where memory goes round.</summary>
     public const long Most = 256L * 1024 * 1024;
 
     private const int SentAtOnce = 64 * 1024;
-
-    private readonly ReadAhead _ahead = new(clock);
 
     /// <summary>Answers it.</summary>
     /// <param name="stopping">Ends it after the reply that is being sent; its last line then says that it is not complete.</param>
@@ -28,11 +26,13 @@ internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimePro
         if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } rate)
             rate.MinDataRate = null;
         using var end = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, stopping);
+        using var ahead = new ReadAhead(memory, clock, http.Abort);
         var waiting = new BufferBlock<NumberedLine>();
         var working = answers.InOrder(Environment.ProcessorCount, end.Token);
-        using var link = waiting.LinkTo(working, new DataflowLinkOptions { PropagateCompletion = true });
-        var reading = ReadAsync(waiting, end.Token);
-        var (replies, problems) = await SendAsync(working, end.Token);
+        var reading = ReadAsync(waiting, ahead, end.Token);
+        var handing = HandOnAsync(waiting, working, ahead, end.Token);
+        var (replies, problems) = await SendAsync(working, ahead, end.Token);
+        await handing;
         http.RequestAborted.ThrowIfCancellationRequested();
         var complete = await reading && !end.IsCancellationRequested;
         Write(JsonSerializer.SerializeToUtf8Bytes(new EndLine(new BatchCount(replies, replies - problems, problems, complete)), Written.As.EndLine));
@@ -40,13 +40,14 @@ internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimePro
     }
 
     /// <summary>Whether the input could be read to its end.</summary>
-    private async Task<bool> ReadAsync(BufferBlock<NumberedLine> waiting, CancellationToken end)
+    private async Task<bool> ReadAsync(BufferBlock<NumberedLine> waiting, ReadAhead ahead, CancellationToken end)
     {
         try
         {
             await foreach (var line in NdjsonLines.ReadAsync(http.Request.BodyReader, end))
             {
-                await _ahead.RoomAsync(() => waiting.Count, end);
+                if (!await ahead.RoomAsync(line.Bytes, end))
+                    return false;
                 waiting.Post(line);
             }
 
@@ -63,7 +64,25 @@ internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimePro
         }
     }
 
-    private async Task<(int Replies, int Problems)> SendAsync(TransformBlock<NumberedLine, LineReply> working, CancellationToken end)
+    private static async Task HandOnAsync(BufferBlock<NumberedLine> waiting, TransformBlock<NumberedLine, LineReply> working, ReadAhead ahead, CancellationToken end)
+    {
+        try
+        {
+            await foreach (var line in waiting.ReceiveAllAsync(end))
+            {
+                await working.SendAsync(line, end);
+                ahead.Left(line.Bytes);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // Its last line will say so.
+        }
+
+        working.Complete();
+    }
+
+    private async Task<(int Replies, int Problems)> SendAsync(TransformBlock<NumberedLine, LineReply> working, ReadAhead ahead, CancellationToken end)
     {
         var (replies, problems, unsent) = (0, 0, 0);
         try
@@ -76,7 +95,7 @@ internal sealed class BatchAnswer(HttpContext http, LineAnswers answers, TimePro
                 unsent += reply.Json.Length;
                 if (unsent < SentAtOnce && working.OutputCount > 0)
                     continue;
-                await _ahead.SendAsync(http.Response.BodyWriter, end);
+                await ahead.SendAsync(http.Response.BodyWriter, end);
                 unsent = 0;
             }
         }

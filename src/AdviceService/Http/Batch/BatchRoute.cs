@@ -22,7 +22,7 @@ internal static class BatchRoute
         .Produces<ProblemDocument>(400, ProblemResult.MediaType)
         .Produces<ProblemDocument>(415, ProblemResult.MediaType);
 
-    private static async Task AnswerAsync(HttpContext http, AdviceDesk desk, TimeProvider clock, ILogger<LineAnswers> log, IHostApplicationLifetime life, string detail = "full")
+    private static async Task AnswerAsync(HttpContext http, AdviceDesk desk, BatchMemory memory, TimeProvider clock, ILogger<LineAnswers> log, IHostApplicationLifetime life, string detail = "full")
     {
         if (!RequestBytes.IsOf(http.Request, MediaType))
             throw new BadHttpRequestException("media type", StatusCodes.Status415UnsupportedMediaType);
@@ -41,6 +41,6 @@ internal static class BatchRoute
         http.Response.ContentType = MediaType;
         var answers = new LineAnswers(
             desk, asked.Value, fault => log.LogError("{Failure} while answering a line of a batch: {Trace}", fault.GetType().Name, fault.StackTrace));
-        await new BatchAnswer(http, answers, clock).AnswerAsync(life.ApplicationStopping);
+        await new BatchAnswer(http, answers, memory, clock).AnswerAsync(life.ApplicationStopping);
     }
 }

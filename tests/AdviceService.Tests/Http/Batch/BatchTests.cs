@@ -3,7 +3,7 @@ using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 
-namespace AdviceService.Tests.Http;
+namespace AdviceService.Tests.Http.Batch;
 
 [Collection(Served.ByHttp)]
 public class BatchTests(RunningService service)
