@@ -15,6 +15,8 @@ public class AuthoredPhraseTests(RunningService service, ITestOutputHelper outpu
     [InlineData("second", false, 0.84, 0.6, 1)]
     [InlineData("third", true, 0.85, 0.9, 0)]
     [InlineData("third", false, 0.85, 0.9, 2)]
+    [InlineData("fourth", true, 0.8, 0.9, 0)]
+    [InlineData("fourth", false, 0.8, 0.9, 0)]
     public async Task Intake_PhrasesOfAnotherAuthor_UnderstoodDeniedAndRejected(string author, bool read, double leastFound, double leastRejected, int mostWronglyPresent)
     {
         var (expected, denied, offTopic) = (0, 0, 0);
