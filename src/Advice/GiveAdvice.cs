@@ -21,7 +21,6 @@ public sealed class GiveAdvice
     private readonly Assessment _assessment;
     private readonly InspectionAssessment _inspection;
     private readonly QuestionChoice _questions;
-    private readonly OpeningQuestions _opening;
     private readonly DueReckoning _due;
     private readonly AdviceWriter _writer;
     private readonly IntakeWriter _intakeWriter;
@@ -43,7 +42,6 @@ public sealed class GiveAdvice
         _assessment = new(rules);
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);
-        _opening = new(catalogue, _assessment);
         _due = new(catalogue);
         var overlays = new OverlayWriter(rules);
         _writer = new(rules, overlays);
@@ -63,7 +61,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        return _writer.Write(reading, advised, Ask(advised), _due.Of(reading.Case), Naming.Advice);
+        return _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case), Naming.Advice);
     }
 
     /// <summary>The whole inspection of the vehicle, in order of work, with all service items that are not for later.</summary>
@@ -71,7 +69,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
         var advised = _inspection.Of(reading.Case);
-        var document = _writer.Write(reading, advised, _questions.Choose(advised), _due.Of(reading.Case), Naming.Inspection);
+        var document = _writer.Write(reading, advised, _questions.OnSuspects(advised), _due.Of(reading.Case), Naming.Inspection);
         return document with { Summary = InspectionSummary.Write(document) };
     }
 
@@ -94,7 +92,7 @@ public sealed class GiveAdvice
     {
         var reading = _cases.Read(request, Today);
         var advised = _assessment.Of(reading.Case);
-        return _intakeWriter.Write(reading, advised, Ask(advised));
+        return _intakeWriter.Write(reading, advised, _questions.Choose(advised));
     }
 
     /// <summary>The same in the few figures by which a fleet is sorted.</summary>
@@ -116,8 +114,6 @@ public sealed class GiveAdvice
             ? _whyNotWriter.Write(reading, advised, _whyNotCheck.Explain(_catalogue.Checks[check], request.Case, advised))
             : _whyNotWriter.Write(reading, advised, _whyNot.Explain(_catalogue.Faults[request.Fault!], request.Case, advised));
     }
-
-    private IReadOnlyList<Question> Ask(Advised advised) => [.. _questions.Choose(advised), .. _opening.Choose(advised)];
 
     private Advised Assess(AdviceRequest request) => _assessment.Of(_cases.Read(request, Today).Case);
 }

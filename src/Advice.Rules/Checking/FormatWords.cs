@@ -23,6 +23,15 @@ internal static class FormatWords
         ["vague"] = 0.30,
     };
 
+    /// <summary>What it costs a driver to tell whether a symptom is there, our estimate; what only others find is not asked for, since a "no" would say that nobody looked.</summary>
+    public static readonly Dictionary<string, double> Told = new(StringComparer.Ordinal)
+    {
+        ["at once"] = 1,
+        ["by looking"] = 2,
+        ["by trying"] = 3,
+        ["by others"] = double.PositiveInfinity,
+    };
+
     /// <summary>How a value is known.</summary>
     public static readonly Dictionary<string, Grade> Grades = new(StringComparer.Ordinal)
     {

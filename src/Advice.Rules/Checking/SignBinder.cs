@@ -5,7 +5,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds symptoms, trouble codes, their families and their failure types.</summary>
 internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems problems)
 {
-    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "phrases", "source"];
+    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "source"];
     private static readonly string[] CodeMembers = ["id", "meaning", "plain", "system", "source"];
 
     private static readonly string[] FailureTypeMembers = ["id", "starts", "name", "plain", "source"];
@@ -51,7 +51,10 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
         if (!reader.Has("phrases"))
             reader.Refuse(ErrorCode.MissingMember, "phrases", "'phrases' is missing: how do people say it?");
         return new Symptom(
-            id, reader.TextPair("name"), reader.OneOf<double>("specificity", FormatWords.Specificity), reader.Text("ask"), reader.Texts("phrases"));
+            id, reader.TextPair("name"), reader.OneOf<double>("specificity", FormatWords.Specificity), reader.Text("ask"), reader.Texts("phrases"))
+        {
+            Effort = reader.Has("told") ? reader.OneOf<double>("told", FormatWords.Told) : 1,
+        };
     }
 
     private TroubleCode Code(string id, EntryReader reader)

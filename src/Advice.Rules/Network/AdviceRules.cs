@@ -3,7 +3,8 @@ using NRules.Fluent.Dsl;
 
 namespace Advice.Rules.Network;
 
-// The whole network. What is known about vehicles is in the rows; these rules only say how knowledge chains.
+// The whole network. What is known about vehicles is in the rows; these rules only say how knowledge chains. Actions call the workspace and
+// hold no lambda of their own: of such a one a compiled action makes a delegate anew at each firing.
 
 /// <summary>A sign from which another follows brings what that other sign brings.</summary>
 [Priority(30)]
@@ -53,7 +54,7 @@ internal sealed class VehicleIsProne : Rule
         CaseRows<FactorRow> factors = null!;
         Workspace work = null!;
         When().Match(() => factors).Match(() => work);
-        Then().Do(_ => work.Factors.AddRange(factors.Rows.Select(row => row.Factor)));
+        Then().Do(_ => work.Weigh(factors));
     }
 }
 
@@ -66,7 +67,7 @@ internal sealed class CaseCallsForCautions : Rule
         CaseRows<CautionRow> cautions = null!;
         Workspace work = null!;
         When().Match(() => cautions).Match(() => work);
-        Then().Do(_ => work.Cautions.AddRange(cautions.Rows.Select(row => row.Rule)));
+        Then().Do(_ => work.Caution(cautions));
     }
 }
 
@@ -79,6 +80,6 @@ internal sealed class CaseLimitsDriving : Rule
         CaseRows<DrivingRow> limits = null!;
         Workspace work = null!;
         When().Match(() => limits).Match(() => work);
-        Then().Do(_ => work.Driving.AddRange(limits.Rows.Select(row => row.Rule)));
+        Then().Do(_ => work.LimitDriving(limits));
     }
 }

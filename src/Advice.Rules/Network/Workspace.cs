@@ -15,7 +15,9 @@ internal sealed class Workspace
     public Workspace(Inquiry inquiry, TriggerIndex index, KnownCase known)
     {
         (_inquiry, _index) = (inquiry, index);
-        _linkedFaults = [.. known.Evidence.Links.Select(link => link.Fault), .. known.Evidence.Factors.Select(factor => factor.Fault)];
+        _linkedFaults = new HashSet<string>(known.Evidence.Links.Count);
+        _linkedFaults.UnionWith(known.Evidence.Links.Select(link => link.Fault));
+        _linkedFaults.UnionWith(known.Evidence.Factors.Select(factor => factor.Fault));
         _signs = [.. known.Signs.Select(seen => seen.Sign)];
         foreach (var seen in known.Signs)
             inquiry.Add(seen);
@@ -84,6 +86,15 @@ internal sealed class Workspace
 
     /// <summary>Notes that a report may be no fault.</summary>
     public void Normal(SignRows<NormalRow> rows) => Normals.AddRange(rows.Rows.Select(row => new NormalReport(rows.Seen.Sign, row.Rule)));
+
+    /// <summary>Notes what makes faults more or less likely.</summary>
+    public void Weigh(CaseRows<FactorRow> rows) => Factors.AddRange(rows.Rows.Select(row => row.Factor));
+
+    /// <summary>Notes what the case calls for.</summary>
+    public void Caution(CaseRows<CautionRow> rows) => Cautions.AddRange(rows.Rows.Select(row => row.Rule));
+
+    /// <summary>Notes what limits driving.</summary>
+    public void LimitDriving(CaseRows<DrivingRow> rows) => Driving.AddRange(rows.Rows.Select(row => row.Rule));
 
     private List<TRow> Holding<TRow>(TRow[] rows, Seen seen)
         where TRow : SignRow

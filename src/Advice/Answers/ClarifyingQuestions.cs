@@ -2,12 +2,13 @@ using Advice.Documents;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
+using Advice.Symptoms;
 
 namespace Advice.Answers;
 
 /// <summary>
-/// What to ask after reading a text: first what unclear words mean, then what would tell most about the suspects. Where nothing at all was
-/// understood, it asks for the systems that the text speaks of, then for what tells most about the system, then for the other systems.
+/// What to ask after reading a text: first what unclear words mean, then what would tell most about the suspects, then what words are merely near to.
+/// Where nothing at all was understood, it asks for the systems that the text speaks of, then for what tells most about the system, then for the others.
 /// </summary>
 internal sealed class ClarifyingQuestions(Catalogue catalogue)
 {
@@ -18,14 +19,15 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
     {
         var audience = reading.Case.Workshop.Reader;
         var spoken = reading.Case.Reports.Select(report => report.Symptom).Concat(reading.Case.Unsure).ToHashSet();
-        var unclear = reading.Complaint.Unread.SelectMany(unread => unread.Guesses.Select(guess => Ask(guess.Symptom, unread.Text, audience)))
-            .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives.Select(guess => Ask(guess.Symptom, report.Words, audience))));
+        var unclear = reading.Complaint.Unread.SelectMany(unread => unread.Guesses, (unread, guess) => (guess, Words: (string?)unread.Text))
+            .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives, (report, guess) => (guess, report.Words)))
+            .ToLookup(one => one.guess.Confidence >= ComplaintReader.LeastGuess, one => Ask(one.guess.Symptom, one.Words, audience));
         var telling = questions.Select(question => QuestionWriter.Write(question, audience))
             .Select(question => new IntakeQuestion(question.Ask, question.Symptom, null, question.IfYes, question.IfNo));
         var heard = reading.Case.Reports.Count > 0 || reading.Case.Codes.Count > 0 || reading.Case.Outcomes.Count > 0;
         var spokenOf = reading.Complaint.Mentions.Select(mention => mention.System).ToHashSet();
         var systems = heard ? null : Systems(reading).ToLookup(system => spokenOf.Contains(system.Id), system => Ask(system.Trouble!, null, audience));
-        return unclear.Concat(systems?[true] ?? []).Concat(telling).Concat(systems?[false] ?? [])
+        return unclear[true].Concat(systems?[true] ?? []).Concat(telling).Concat(unclear[false]).Concat(systems?[false] ?? [])
             .Where(question => !spoken.Contains(question.Symptom)).DistinctBy(question => question.Symptom).Take(Most);
     }
 

@@ -5,5 +5,5 @@ namespace Advice.Documents;
 /// <param name="Symptom">Id of the symptom that it asks for.</param>
 /// <param name="IfYes">What a yes would change.</param>
 /// <param name="IfNo">What a no would change.</param>
-/// <param name="Worth">Expected change of harm-weighted probability, relative to what is suspected now; where nothing is, the bits that the answer tells about the system. To 4 decimals.</param>
+/// <param name="Worth">For one unit of effort (1 = answered at once): expected change of harm-weighted probability, relative to what is suspected now; where nothing is, the bits that the answer tells about the system. To 4 decimals.</param>
 public sealed record QuestionDocument(string Ask, string Symptom, string IfYes, string IfNo, double Worth);

@@ -7,17 +7,17 @@ namespace Advice.Inference;
 internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
 {
     /// <summary>The signs that are present, or those that are absent, by id.</summary>
-    public static MergedSign[] All(NoisyOrNetwork network, bool present) =>
-    [
-        .. network.Manifestations
-            .Where(manifestation => manifestation.Present == present)
-            .GroupBy(manifestation => manifestation.Id, StringComparer.Ordinal)
-            .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => new MergedSign(
-                group.Key,
-                group.Max(manifestation => manifestation.Leak),
-                StrongestByCause(group.SelectMany(manifestation => manifestation.Links)))),
-    ];
+    public static MergedSign[] All(NoisyOrNetwork network, bool present)
+    {
+        Manifestation[] own = [.. network.Manifestations.Where(manifestation => manifestation.Present == present)];
+        return own.Zip(own.Skip(1)).All(pair => string.CompareOrdinal(pair.First.Id, pair.Second.Id) < 0)
+            ? Array.ConvertAll(own, one => new MergedSign(one.Id, one.Leak, StrongestByCause(one.Links)))
+            :
+            [
+                .. own.GroupBy(one => one.Id, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => new MergedSign(
+                    group.Key, group.Max(one => one.Leak), StrongestByCause([.. group.SelectMany(one => one.Links)]))),
+            ];
+    }
 
     /// <summary>P(present) before anything else is known: 1 − (1 − leak) · Π (1 − p·q).</summary>
     public double PriorProbability(IReadOnlyList<double> priors)
@@ -29,9 +29,11 @@ internal sealed record MergedSign(string Id, double Leak, CauseLink[] Links)
     }
 
     /// <summary>One link for each cause, the strongest, by cause; links without strength say nothing and are left out.</summary>
-    public static CauseLink[] StrongestByCause(IEnumerable<CauseLink> links)
+    public static CauseLink[] StrongestByCause(IReadOnlyList<CauseLink> links)
     {
-        var sorted = links.Where(link => link.Strength > 0).ToArray();
+        CauseLink[] sorted = [.. links];
+        if (Array.Exists(sorted, link => link.Strength <= 0))
+            sorted = Array.FindAll(sorted, link => link.Strength > 0);
         if (AreByCause(sorted))
             return sorted;
         Array.Sort(sorted, static (a, b) =>

@@ -30,6 +30,8 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var stored = StoredCode.Of(request.TroubleCodes.Concat(reading.Codes));
         var codes = stored.Select(one => one.Code).Distinct().ToLookup(catalogue.Codes.ContainsKey);
         var named = SystemsNamed.Of(reading.Mentions);
+        var said = Latest(reading.Reports, given);
+        // What was taken back still tells what the text was about.
         var signs = given.Concat(reading.Reports).Where(report => report.Present).Select(report => Sign.Symptom(report.Symptom))
             .Concat(codes[true].Select(Sign.Code)).ToList();
         var @case = new Case
@@ -37,7 +39,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             AsOf = asOf,
             Jurisdiction = request.Jurisdiction,
             Vehicle = VehicleReader.Read(request.Vehicle, asOf),
-            Reports = Merged([.. given, .. reading.Reports, .. _trouble.Of(reading, named, signs)]),
+            Reports = Merged([.. said, .. _trouble.Of(reading, named, signs)]),
             Unsure = request.Unsure.ToHashSet(),
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
@@ -57,6 +59,27 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>
         _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case.AsOf) };
+
+    /// <summary>What the text says and what was answered since: an answer takes the place of whatever was said before that it contradicts.</summary>
+    private static List<Report> Latest(IEnumerable<Report> text, IEnumerable<Report> answers)
+    {
+        var said = text.ToList();
+        foreach (var answer in answers)
+        {
+            said.RemoveAll(earlier => Contradicts(answer, earlier));
+            said.Add(answer);
+        }
+
+        return said;
+    }
+
+    /// <summary>One says that it is there and one that it is not, and the denial covers when and where the other is noticed.</summary>
+    private static bool Contradicts(Report one, Report other)
+    {
+        var (noticed, denied) = one.Present ? (one, other) : (other, one);
+        return one.Symptom == other.Symptom && one.Present != other.Present
+            && (denied.Occasions.Count == 0 || denied.Occasions.SequenceEqual(noticed.Occasions)) && (denied.Position is null || denied.Position == noticed.Position);
+    }
 
     private static IReadOnlyList<Report> Merged(IEnumerable<Report> reports) =>
     [

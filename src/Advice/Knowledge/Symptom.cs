@@ -6,4 +6,8 @@ namespace Advice.Knowledge;
 /// <param name="UnexplainedShare">Share of such reports that no listed fault explains, 0 … 1.</param>
 /// <param name="Ask">The question that asks for it, answerable with yes or no.</param>
 /// <param name="Phrases">How people say it.</param>
-public sealed record Symptom(string Id, Text Name, double UnexplainedShare, string Ask, IReadOnlyList<string> Phrases);
+public sealed record Symptom(string Id, Text Name, double UnexplainedShare, string Ask, IReadOnlyList<string> Phrases)
+{
+    /// <summary>What it costs a driver to tell whether it is there: 1 = known at once; infinite = only others can tell, so that it is not asked for.</summary>
+    public double Effort { get; init; } = 1;
+}

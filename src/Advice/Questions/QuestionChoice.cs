@@ -1,80 +1,49 @@
-using System.Collections.Frozen;
-using Advice.Inference;
 using Advice.Knowledge;
 using Advice.Symptoms;
 
 namespace Advice.Questions;
 
-/// <summary>Which unreported symptoms would tell most about what is suspected.</summary>
-public sealed class QuestionChoice
+/// <summary>Which questions tell most for the effort that an answer costs the driver.</summary>
+public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
 {
     private const int Most = 3;
     private const double LeastWorth = 0.001;
 
-    private readonly Catalogue _catalogue;
-    private readonly Assessment _assessment;
-    private readonly Symptom[] _symptoms;
-    private readonly FrozenDictionary<string, int> _numbers;
-    private readonly FrozenDictionary<string, (int Symptom, ShowsRule Rule)[]> _shownByFault;
+    private readonly SuspectWorth _suspects = new(catalogue);
+    private readonly SystemWorth _systems = new(catalogue);
 
-    /// <summary>Questions by a rule set.</summary>
-    public QuestionChoice(Catalogue catalogue, Assessment assessment)
-    {
-        ArgumentNullException.ThrowIfNull(catalogue);
-        (_catalogue, _assessment) = (catalogue, assessment);
-        // Symptoms that say no more than that something is wrong with a system are no good question once something is suspected.
-        var vague = catalogue.Systems.Select(system => system.Trouble).OfType<string>().ToHashSet();
-        _symptoms = [.. catalogue.Symptoms.Values.OrderBy(symptom => symptom.Id, StringComparer.Ordinal)];
-        _numbers = _symptoms.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
-        var shows = catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && !vague.Contains(rule.Sign.Id))
-            .OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault, rule => (_numbers[rule.Sign.Id], rule));
-        _shownByFault = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => shows[fault].ToArray());
-    }
+    // That something is wrong with a system tells no more than which one.
+    private readonly HashSet<string> _vague = [.. catalogue.Systems.Select(system => system.Trouble).OfType<string>()];
 
-    /// <summary>The questions, most useful first, ties by symptom; none where nothing is suspected.</summary>
+    /// <summary>The questions, most useful first, ties by symptom: about what is suspected, or else about which system has the fault.</summary>
     public IReadOnlyList<Question> Choose(Advised advised)
     {
-        var suspects = advised.Suspicion.Raised;
-        var harm = suspects.Sum(suspect => suspect.Probability * suspect.Instance.Fault.Consequence.Harm);
-        if (harm <= 0)
-            return [];
-        var probabilities = suspects.Select(suspect => suspect.Probability).ToArray();
-        var harms = suspects.Select(suspect => suspect.Instance.Fault.Consequence.Harm / harm).ToArray();
-        var asked = Links(advised).Index().Where(one => one.Item is not null)
-            .Select(one => (Symptom: _symptoms[one.Index].Id, Worth: Worth(_symptoms[one.Index].Id, one.Item!, probabilities, harms)))
-            .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
-            .ThenBy(one => one.Symptom, StringComparer.Ordinal).Take(Most).ToList();
-        var answers = _assessment.Foresee(advised, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
-        return [.. asked.Zip(answers, (one, after) => new Question(_catalogue.Symptoms[one.Symptom], one.Worth, after[0], after[1]))];
+        ArgumentNullException.ThrowIfNull(advised);
+        return advised.Suspicion.Raised.Count > 0 ? OnSuspects(advised) : Ask(_systems.Of(advised, IsOpen(advised)), advised);
     }
 
-    /// <summary>What the raised suspects would show, for each symptom that nobody has spoken of yet, nor said that it cannot be told.</summary>
-    private List<CauseLink>?[] Links(Advised advised)
+    /// <summary>The questions about what is suspected; none where nothing is.</summary>
+    public IReadOnlyList<Question> OnSuspects(Advised advised)
     {
-        var (vehicle, spoken, raised) = (advised.Case.Vehicle, advised.Spoken, advised.Suspicion.Raised);
-        var settled = new bool[_symptoms.Length];
-        foreach (var symptom in spoken.Concat(advised.Case.Unsure))
-        {
-            if (_numbers.TryGetValue(symptom, out var number))
-                settled[number] = true;
-        }
-
-        var links = new List<CauseLink>?[_symptoms.Length];
-        for (var cause = 0; cause < raised.Count; cause++)
-        {
-            foreach (var (symptom, rule) in _shownByFault[raised[cause].Instance.Fault.Id])
-            {
-                if (settled[symptom] || rule.When.Test(vehicle) == Truth.No || (rule.Without.Count > 0 && rule.Without.Any(spoken.Contains)))
-                    continue;
-                (links[symptom] ??= []).Add(new CauseLink(cause, rule.Often * rule.When.Share(vehicle)));
-            }
-        }
-
-        return links;
+        ArgumentNullException.ThrowIfNull(advised);
+        return Ask(_suspects.Of(advised, IsOpen(advised)), advised);
     }
 
-    private double Worth(string symptom, List<CauseLink> links, double[] probabilities, double[] harms) =>
-        ExpectedChange.Worth(probabilities, harms, _catalogue.Leaks[Sign.Symptom(symptom)], links);
+    /// <summary>What a driver can be asked: neither spoken of, nor said to be unknown, and noticed by drivers themselves.</summary>
+    private Func<Symptom, bool> IsOpen(Advised advised)
+    {
+        var spoken = advised.Spoken;
+        return symptom => double.IsFinite(symptom.Effort) && !_vague.Contains(symptom.Id) && !spoken.Contains(symptom.Id) && !advised.Case.Unsure.Contains(symptom.Id);
+    }
 
-    private static Report Answer(string symptom, bool yes) => new(symptom, [], null, yes);
+    private IReadOnlyList<Question> Ask(IEnumerable<(Symptom Symptom, double Worth)> worths, Advised advised)
+    {
+        var asked = worths.Select(one => (one.Symptom, Worth: one.Worth / one.Symptom.Effort))
+            .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
+            .ThenBy(one => one.Symptom.Id, StringComparer.Ordinal).Take(Most).ToList();
+        var answers = assessment.Foresee(advised, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
+        return [.. asked.Zip(answers, (one, after) => new Question(one.Symptom, one.Worth, after[0], after[1]))];
+    }
+
+    private static Report Answer(Symptom symptom, bool yes) => new(symptom.Id, [], null, yes);
 }

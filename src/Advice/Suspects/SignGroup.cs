@@ -12,9 +12,9 @@ public sealed class SignGroup
 {
     private readonly SeenSign _leading;
     private readonly double _leak;
-    private readonly Dictionary<SeenSign, double> _members;
+    private readonly Dictionary<SeenSign, double> _led;
 
-    private SignGroup(SeenSign leading, double leak, Dictionary<SeenSign, double> members) => (_leading, _leak, _members) = (leading, leak, members);
+    private SignGroup(SeenSign leading, double leak, Dictionary<SeenSign, double> led) => (_leading, _leak, _led) = (leading, leak, led);
 
     /// <summary>The groups of a case, by leading sign.</summary>
     public static IEnumerable<SignGroup> Of(CaseEvidence evidence, Catalogue catalogue)
@@ -25,9 +25,9 @@ public sealed class SignGroup
             .OrderBy(sign => sign.ToString(), StringComparer.Ordinal);
         foreach (var leader in leaders)
         {
-            var members = leader.Present ? Followers(leader, seen, evidence.Implied) : [leader];
+            var led = leader.Present && evidence.Implied.Count > 0 ? Followers(leader, seen, evidence.Implied) : [];
             yield return new SignGroup(
-                leader, LeakOf(leader, evidence, catalogue), members.ToDictionary(member => member, member => ShareLedBy(leader, member, catalogue)));
+                leader, LeakOf(leader, evidence, catalogue), led.ToDictionary(member => member, member => ShareLedBy(leader, member, catalogue)));
         }
     }
 
@@ -47,7 +47,7 @@ public sealed class SignGroup
                 links.Add(new CauseLink(cause, link.Strength));
             }
 
-            if (!leads && _members.Count > 1)
+            if (!leads && _led.Count > 0)
                 AddLed(instances[cause].Links, cause, links);
         }
 
@@ -58,7 +58,7 @@ public sealed class SignGroup
     {
         foreach (var link in own)
         {
-            if (_members.TryGetValue(link.Seen, out var share))
+            if (_led.TryGetValue(link.Seen, out var share))
                 links.Add(new CauseLink(cause, link.Strength * share));
         }
     }
@@ -67,9 +67,9 @@ public sealed class SignGroup
         sign is { Occasions.Count: 0, Position: null }
         && seen.Exists(other => other.Present && other.Sign == sign.Sign && (other.Occasions.Count > 0 || other.Position is not null));
 
+    /// <summary>What follows from the leading sign.</summary>
     private static HashSet<SeenSign> Followers(SeenSign leader, List<SeenSign> seen, IReadOnlyList<ImpliedSign> implied)
     {
-        var members = new HashSet<SeenSign> { leader };
         var signs = new HashSet<Sign> { leader.Sign };
         for (var grown = true; grown;)
         {
@@ -79,14 +79,13 @@ public sealed class SignGroup
         }
 
         signs.Remove(leader.Sign);
-        members.UnionWith(seen.Where(sign => sign.Present && signs.Contains(sign.Sign)));
-        return members;
+        return [.. seen.Where(sign => sign.Present && signs.Contains(sign.Sign))];
     }
 
     // Where no fault is linked to the leading sign itself, all stand by the implied one alone and none is ahead.
     private static double ShareLedBy(SeenSign leader, SeenSign member, Catalogue catalogue)
     {
-        if (leader == member || catalogue.ShownRates.GetValueOrDefault(leader.Sign) is not (> 0 and var leading))
+        if (catalogue.ShownRates.GetValueOrDefault(leader.Sign) is not (> 0 and var leading))
             return 1;
         return Math.Min(1, leading / catalogue.ShownRates[member.Sign]);
     }

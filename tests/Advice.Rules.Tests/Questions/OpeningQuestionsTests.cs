@@ -11,7 +11,7 @@ public class OpeningQuestionsTests
 {
     private static readonly Catalogue Knowledge = RepositoryRules.Book.Catalogue;
     private static readonly Assessment Assess = new(RepositoryRules.Book);
-    private static readonly OpeningQuestions Opening = new(Knowledge, Assess);
+    private static readonly QuestionChoice Opening = new(Knowledge, Assess);
 
     [Theory]
     [InlineData("gasoline")]
@@ -28,8 +28,8 @@ public class OpeningQuestionsTests
 
         Assert.Equal(3, questions.Count);
         Assert.All(questions, question => Assert.NotNull(question.IfYes.Likeliest));
-        Assert.All(questions, question => Assert.Equal(Bits(question.Symptom.Id, faults, @case), question.Worth, 1e-9));
-        var best = Knowledge.Symptoms.Keys.Where(symptom => Knowledge.Systems.All(system => system.Trouble != symptom)).Max(symptom => Bits(symptom, faults, @case));
+        Assert.All(questions, question => Assert.Equal(Bits(question.Symptom.Id, faults, @case) / question.Symptom.Effort, question.Worth, 1e-9));
+        var best = Knowledge.Symptoms.Values.Where(symptom => Knowledge.Systems.All(system => system.Trouble != symptom.Id)).Max(symptom => Bits(symptom.Id, faults, @case) / symptom.Effort);
         Assert.Equal(best, questions[0].Worth, 1e-9);
     }
 
@@ -47,8 +47,34 @@ public class OpeningQuestionsTests
     }
 
     [Fact]
-    public void Choose_SomethingIsSuspected_AsksNothing() =>
-        Assert.Empty(Opening.Choose(Assess.Of(Case(null) with { Reports = [new Report("squeal", [], null, true)] })));
+    public void Choose_SomethingIsSuspected_AsksAboutThat()
+    {
+        var advised = Assess.Of(Case(null) with { Reports = [new Report("squeal", [], null, true)] });
+
+        Assert.Equal(Opening.OnSuspects(advised).Select(question => question.Symptom), Opening.Choose(advised).Select(question => question.Symptom));
+        Assert.NotEmpty(Opening.Choose(advised));
+        Assert.Empty(Opening.OnSuspects(Assess.Of(Case(null))));
+    }
+
+    /// <summary>Whoever asks on to the end is never asked for what only a workshop finds, and for nothing twice.</summary>
+    [Theory]
+    [InlineData("gear-slip")]
+    [InlineData("misfire")]
+    [InlineData("cranks-no-start")]
+    public void Choose_ToTheEnd_AsksADriverOnlyWhatADriverCanTell(string symptom)
+    {
+        var @case = Case("gasoline") with { Reports = [new Report(symptom, [], null, true)] };
+        var asked = new List<string>();
+        while (asked.Count < 40 && Opening.Choose(Assess.Of(@case)) is [var next, ..])
+        {
+            asked.Add(next.Symptom.Id);
+            Assert.True(double.IsFinite(next.Symptom.Effort), next.Symptom.Id);
+            @case = @case with { Reports = [.. @case.Reports, new Report(next.Symptom.Id, [], null, false)] };
+        }
+
+        Assert.NotEmpty(asked);
+        Assert.Equal(asked.Count, asked.Distinct().Count());
+    }
 
     /// <summary>The entropy of the system less what is expected to remain of it once the answer is known.</summary>
     private static double Bits(string symptom, IReadOnlyList<Suspect> faults, Case @case)

@@ -2,14 +2,14 @@ using Advice.Knowledge;
 
 namespace Advice.Rules.Bench.Drivers;
 
-/// <summary>Goes down a list of symptoms and asks for those that any suspect would show.</summary>
+/// <summary>Goes down a list of symptoms and asks for those that any suspect would show and a driver can tell.</summary>
 /// <param name="catalogue">The knowledge.</param>
 /// <param name="name">What it is called where it is printed.</param>
 /// <param name="list">The list, for a case.</param>
 public sealed class Listed(Catalogue catalogue, string name, Func<Case, IReadOnlyList<string>> list) : IAskingOrder
 {
     private readonly ILookup<string, string> _symptoms = catalogue.Rules.Values.OfType<ShowsRule>()
-        .Where(rule => rule.Sign.Kind == SignKind.Symptom).ToLookup(rule => rule.Fault, rule => rule.Sign.Id);
+        .Where(rule => rule.Sign.Kind == SignKind.Symptom && double.IsFinite(catalogue.Symptoms[rule.Sign.Id].Effort)).ToLookup(rule => rule.Fault, rule => rule.Sign.Id);
 
     /// <inheritdoc/>
     public string Name => name;

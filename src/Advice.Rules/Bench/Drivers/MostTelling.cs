@@ -15,6 +15,6 @@ public sealed class MostTelling(Catalogue catalogue, Assessment assessment) : IA
     public string? Next(Advised advised, IReadOnlySet<string> asked)
     {
         ArgumentNullException.ThrowIfNull(advised);
-        return _questions.Choose(advised).Select(question => question.Symptom.Id).FirstOrDefault(symptom => !asked.Contains(symptom));
+        return _questions.OnSuspects(advised).Select(question => question.Symptom.Id).FirstOrDefault(symptom => !asked.Contains(symptom));
     }
 }
