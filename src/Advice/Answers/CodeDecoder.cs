@@ -19,7 +19,7 @@ internal sealed class CodeDecoder(Catalogue catalogue)
     {
         var code = stored.Code;
         var audience = @case.Workshop.Reader;
-        var families = Families(code);
+        List<CodeFamily> families = [.. catalogue.FamiliesOf(code)];
         var scope = Scope(families);
         var known = catalogue.Codes.GetValueOrDefault(code);
         return new DecodedCode(
@@ -39,7 +39,7 @@ internal sealed class CodeDecoder(Catalogue catalogue)
     {
         if (catalogue.Codes.GetValueOrDefault(code) is { } known)
             return known.Meaning.For(audience);
-        var families = Families(code);
+        List<CodeFamily> families = [.. catalogue.FamiliesOf(code)];
         if (Scope(families) != CodeScope.Standard && Caveat(families, audience) is { } caveat)
             return caveat;
         var about = families.Find(family => family.Starts.Length >= Family) ?? families.LastOrDefault();
@@ -49,8 +49,6 @@ internal sealed class CodeDecoder(Catalogue catalogue)
     /// <summary>What the failure type byte says; null where there is none.</summary>
     public CodeFailureType? FailureType(StoredCode stored, Audience audience) => stored.FailureType is not { } type ? null
         : new CodeFailureType(type, catalogue.FailureTypes.FirstOrDefault(known => type.StartsWith(known.Starts, StringComparison.Ordinal))?.Name.For(audience));
-
-    private List<CodeFamily> Families(string code) => [.. catalogue.CodeFamilies.Where(family => code.StartsWith(family.Starts, StringComparison.Ordinal))];
 
     private static CodeScope Scope(List<CodeFamily> families) => families.Find(family => family.Scope is not null)?.Scope ?? CodeScope.Standard;
 

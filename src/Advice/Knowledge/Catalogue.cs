@@ -38,6 +38,9 @@ public sealed record Catalogue
     /// <summary>Families of trouble codes, the longest beginning first.</summary>
     public required IReadOnlyList<CodeFamily> CodeFamilies { get; init; }
 
+    /// <summary>The families that a trouble code belongs to, the longest beginning first.</summary>
+    public IEnumerable<CodeFamily> FamiliesOf(string code) => CodeFamilies.Where(family => code.StartsWith(family.Starts, StringComparison.Ordinal));
+
     /// <summary>Failure types of trouble codes, the longest beginning first.</summary>
     public required IReadOnlyList<FailureType> FailureTypes { get; init; }
 

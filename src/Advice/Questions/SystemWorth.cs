@@ -13,8 +13,6 @@ internal sealed class SystemWorth(Catalogue catalogue)
 {
     private readonly ExpectedFaults _expected = new(catalogue);
     private readonly FrozenDictionary<string, int> _systems = catalogue.Systems.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
-    private readonly ILookup<string, ShowsRule> _showsBySymptom = catalogue.Rules.Values.OfType<ShowsRule>()
-        .Where(rule => rule.Sign.Kind == SignKind.Symptom).OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Sign.Id);
 
     /// <summary>Each symptom that a fault would show.</summary>
     public IEnumerable<(Symptom Symptom, double Worth)> Of(Advised advised, Func<Symptom, bool> isOpen)
@@ -25,25 +23,26 @@ internal sealed class SystemWorth(Catalogue catalogue)
         var systems = new double[_systems.Count];
         foreach (var fault in faults)
             systems[_systems[fault.Instance.Fault.System]] += fault.Probability;
-        return _showsBySymptom.Select(rules => catalogue.Symptoms[rules.Key]).Where(isOpen).Select(symptom => (symptom, Bits(symptom.Id, probabilities, systems, @case.Vehicle)));
+        return catalogue.Symptoms.Values.Where(isOpen).Where(symptom => catalogue.ShowsBySign.Contains(Sign.Symptom(symptom.Id)))
+            .Select(symptom => (symptom, Bits(Sign.Symptom(symptom.Id), probabilities, systems, @case.Vehicle)));
     }
 
     /// <summary>Mutual information of the answer and the system of the one fault, bit.</summary>
-    /// <param name="symptom">Id of the symptom that is asked for.</param>
+    /// <param name="symptom">The symptom that is asked for.</param>
     /// <param name="faults">Probability by fault.</param>
     /// <param name="systems">Expected faults of each system.</param>
     /// <param name="vehicle">The vehicle.</param>
-    private double Bits(string symptom, Dictionary<string, double> faults, double[] systems, Vehicle vehicle)
+    private double Bits(Sign symptom, Dictionary<string, double> faults, double[] systems, Vehicle vehicle)
     {
         var shown = new double[systems.Length];
-        foreach (var rules in _showsBySymptom[symptom].Where(rule => rule.When.Test(vehicle) != Truth.No).GroupBy(rule => rule.Fault))
+        foreach (var rules in catalogue.ShowsBySign[symptom].Where(rule => rule.When.Test(vehicle) != Truth.No).GroupBy(rule => rule.Fault))
         {
             if (faults.TryGetValue(rules.Key, out var probability))
                 shown[_systems[catalogue.Faults[rules.Key].System]] += probability * rules.Max(rule => rule.Often * rule.When.Share(vehicle));
         }
 
         // What no fault shows happens by itself.
-        var leak = catalogue.Leaks[Sign.Symptom(symptom)];
+        var leak = catalogue.Leaks[symptom];
         var yes = shown.Select((often, system) => (leak * systems[system]) + ((1 - leak) * often)).ToArray();
         var (all, yesOfAll) = (systems.Sum(), yes.Sum());
         return systems.Select((system, i) => Bits(yes[i], system, yesOfAll, all) + Bits(system - yes[i], system, all - yesOfAll, all)).Sum();

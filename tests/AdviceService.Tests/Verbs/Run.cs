@@ -1,12 +1,22 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 
 namespace AdviceService.Tests.Verbs;
 
 /// <summary>Runs the executable as a person would.</summary>
-internal static class Run
+internal static partial class Run
 {
     /// <summary>Starts it.</summary>
     public static Process Start(params string[] args) => StartIn("", args);
+
+    /// <summary>Starts the service on a free port and waits until it says where it listens.</summary>
+    /// <returns>The process, its address, and what it writes to standard error until it ends.</returns>
+    public static async Task<(Process Process, Uri Address, Task<string> Errors)> ServeAsync()
+    {
+        var process = Start("--urls", "http://127.0.0.1:0");
+        var errors = process.StandardError.ReadToEndAsync();
+        return (process, new Uri(Address().Match((await process.StandardOutput.ReadLineAsync())!).Value), errors);
+    }
 
     private static Process StartIn(string folder, string[] args)
     {
@@ -33,4 +43,7 @@ internal static class Run
         await process.WaitForExitAsync();
         return (process.ExitCode, await output, await error);
     }
+
+    [GeneratedRegex("http://[0-9.:]+")]
+    private static partial Regex Address();
 }

@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 
 namespace AdviceService.Tests.Verbs;
 
-public partial class ServeVerbTests
+public class ServeVerbTests
 {
     private const string Canary = "zebrafinch";
 
@@ -34,11 +34,9 @@ public partial class ServeVerbTests
     [Fact]
     public async Task Serve_UntilTold_GreetsAnswersLogsNothingOfWhatWasSentAndEndsWell()
     {
-        using var process = Run.Start("--urls", "http://127.0.0.1:0");
-        var errors = process.StandardError.ReadToEndAsync();
-        var greeting = await process.StandardOutput.ReadLineAsync();
-        var address = Address().Match(greeting!).Value;
-        using var client = new HttpClient { BaseAddress = new Uri(address) };
+        var (process, address, errors) = await Run.ServeAsync();
+        using var started = process;
+        using var client = new HttpClient { BaseAddress = address };
 
         client.DefaultRequestHeaders.Accept.ParseAdd("application/json, text/event-stream");
         foreach (var (path, body) in Written)
@@ -64,9 +62,8 @@ public partial class ServeVerbTests
     public async Task Serve_ToldToEndWithinABatch_AnswersWhatItReadAndSaysThatItIsNotComplete()
     {
         const int Lines = 20;
-        using var process = Run.Start("--urls", "http://127.0.0.1:0");
-        _ = process.StandardError.ReadToEndAsync();
-        var address = new Uri(Address().Match((await process.StandardOutput.ReadLineAsync())!).Value);
+        var (process, address, _) = await Run.ServeAsync();
+        using var started = process;
         using var client = new TcpClient(address.Host, address.Port);
         var stream = client.GetStream();
         var lines = string.Concat(Enumerable.Range(1, Lines).Select(id => $$"""{"id":{{id}},"vehicle":{},"complaint":"brakes squeal"}""" + "\n"));
@@ -85,7 +82,4 @@ public partial class ServeVerbTests
         var replies = 1 + Regex.Count(rest, "\"triage\"");
         Assert.Contains($$$"""{"end":{"lines":{{{replies}}},"answers":{{{replies}}},"problems":0,"complete":false}}""", rest, StringComparison.Ordinal);
     }
-
-    [GeneratedRegex("http://[0-9.:]+")]
-    private static partial Regex Address();
 }

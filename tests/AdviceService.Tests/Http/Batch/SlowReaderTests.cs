@@ -15,9 +15,8 @@ public partial class SlowReaderTests
     public async Task Batch_ReaderTakesLittleAtATime_IsSentNoFasterAndMemoryStaysFlat()
     {
         var body = Encoding.UTF8.GetBytes(SmallFleet.Lines(300_000));
-        using var process = Run.Start("--urls", "http://127.0.0.1:0");
-        _ = process.StandardError.ReadToEndAsync();
-        var address = new Uri(Address().Match((await process.StandardOutput.ReadLineAsync())!).Value);
+        var (process, address, _) = await Run.ServeAsync();
+        using var started = process;
         using var client = new TcpClient { ReceiveBufferSize = 256 * 1024 };
         await client.ConnectAsync(address.Host, address.Port);
         var stream = client.GetStream();
@@ -59,7 +58,4 @@ public partial class SlowReaderTests
 
     [GeneratedRegex(@"VmHWM:\s+(\d+)")]
     private static partial Regex Peak();
-
-    [GeneratedRegex("http://[0-9.:]+")]
-    private static partial Regex Address();
 }
