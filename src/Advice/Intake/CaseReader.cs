@@ -26,7 +26,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         var asOf = request.AsOf ?? today;
         var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
-            one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present));
+            one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present)).ToList();
         var stored = StoredCode.Of(request.TroubleCodes.Concat(reading.Codes));
         var codes = stored.Select(one => one.Code).Distinct().ToLookup(catalogue.Codes.ContainsKey);
         var named = SystemsNamed.Of(reading.Mentions);
@@ -60,18 +60,9 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>
         _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case.AsOf) };
 
-    /// <summary>What the text says and what was answered since: an answer takes the place of whatever was said before that it contradicts.</summary>
-    private static List<Report> Latest(IEnumerable<Report> text, IEnumerable<Report> answers)
-    {
-        var said = text.ToList();
-        foreach (var answer in answers)
-        {
-            said.RemoveAll(earlier => Contradicts(answer, earlier));
-            said.Add(answer);
-        }
-
-        return said;
-    }
+    /// <summary>What the text says and what was answered since: an answer takes the place of what the text says against it. Among the answers the order says nothing.</summary>
+    private static List<Report> Latest(IReadOnlyList<Report> text, IReadOnlyList<Report> answers) =>
+        [.. text.Where(earlier => !answers.Any(answer => Contradicts(answer, earlier))), .. answers];
 
     /// <summary>One says that it is there and one that it is not, and the denial covers when and where the other is noticed.</summary>
     private static bool Contradicts(Report one, Report other)
