@@ -43,7 +43,7 @@ public class CoolantTests
     public void ThereAndBack_IsTheSame() => Gen.Select(Gen.Double[0, 57.8], Gen.Bool).Sample((percent, ethylene) =>
     {
         var glycol = ethylene ? Glycol.Ethylene : Glycol.Propylene;
-        Assert.Equal(percent, glycol.PercentFor(glycol.FreezesAt(percent)), 6);
+        Assert.Equal(percent, glycol.PercentFor(glycol.FreezesAt(percent)), tolerance: 1e-6);
     });
 
     [Fact]
@@ -57,7 +57,7 @@ public class CoolantTests
             return;
         var litres = DrainAndFill.Litres(capacity, present, target, fill);
         Assert.InRange(litres, 0, capacity + 1e-9);
-        Assert.Equal(target, (((capacity - litres) * present) + (litres * fill)) / capacity, 6);
+        Assert.Equal(target, (((capacity - litres) * present) + (litres * fill)) / capacity, tolerance: 1e-6);
     });
 
     [Theory]
