@@ -37,10 +37,11 @@ internal static class RuleSetBinder
         var rules = tables.Rules.Bound.OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
         var checks = tables.Checks.Bound.OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
         var fits = rules.OfType<FitsRule>().ToList();
-        var shows = rules.OfType<ShowsRule>().ToLookup(rule => rule.Sign);
+        var shows = rules.OfType<ShowsRule>().ToList();
+        var bySign = shows.ToLookup(rule => rule.Sign);
         var faults = tables.Faults.Freeze();
         var symptoms = tables.Symptoms.Freeze();
-        var rates = SignRates.Shown(tables.Symptoms.Bound, tables.Codes.Bound, faults, shows);
+        var rates = SignRates.Shown(tables.Symptoms.Bound, tables.Codes.Bound, faults, bySign);
         return new Catalogue
         {
             Systems = [.. tables.Systems.Bound],
@@ -67,11 +68,16 @@ internal static class RuleSetBinder
             FitsByFault = By(fits, rule => rule.Faults),
             FitsByCheck = By(fits, rule => rule.Checks),
             FitsByService = By(fits, rule => rule.Services),
-            ShowsBySign = shows,
+            ShowsBySign = bySign,
+            ShowsByFault = MostOftenFirst(shows),
             ShownRates = rates,
             Leaks = SignRates.Leaks(rates, sign => sign.Kind == SignKind.Code ? TroubleCode.UnexplainedShare : symptoms[sign.Id].UnexplainedShare),
         };
     }
+
+    /// <summary>Shows rules by fault, as the catalogue has them.</summary>
+    public static ILookup<string, ShowsRule> MostOftenFirst(IEnumerable<ShowsRule> shows) =>
+        shows.OrderByDescending(rule => rule.Often).ThenBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
 
     private static ILookup<string, FitsRule> By(IEnumerable<FitsRule> fits, Func<FitsRule, IEnumerable<string>> named) =>
         fits.SelectMany(named, (rule, id) => (rule, id)).ToLookup(pair => pair.id, pair => pair.rule);

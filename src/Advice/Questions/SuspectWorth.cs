@@ -16,9 +16,8 @@ internal sealed class SuspectWorth
         _catalogue = catalogue;
         _symptoms = [.. catalogue.Symptoms.Values.OrderBy(symptom => symptom.Id, StringComparer.Ordinal)];
         var numbers = _symptoms.Index().ToDictionary(one => one.Item.Id, one => one.Index);
-        var shows = catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom)
-            .OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault, rule => (numbers[rule.Sign.Id], rule));
-        _shownByFault = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => shows[fault].ToArray());
+        _shownByFault = catalogue.Faults.Keys.ToFrozenDictionary(fault => fault, fault => catalogue.ShowsByFault[fault]
+            .Where(rule => rule.Sign.Kind == SignKind.Symptom).Select(rule => (numbers[rule.Sign.Id], rule)).ToArray());
     }
 
     /// <summary>Each symptom that a raised suspect would show.</summary>

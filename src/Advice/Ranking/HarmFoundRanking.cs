@@ -29,19 +29,17 @@ public static class HarmFoundRanking
     /// <param name="minutes">Time to spend, min.</param>
     public static IReadOnlyList<RankedCheck> WithinBudget(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes) =>
-        WithinBudget(weights, Candidate.From(weights, options), minutes);
+        WithinBudget(new HarmLeft(weights), Candidate.From(weights, options), minutes);
 
-    /// <summary>The same for candidates by id.</summary>
-    internal static List<RankedCheck> WithinBudget(IReadOnlyList<double> weights, List<Candidate> candidates, double minutes)
+    /// <summary>The same for candidates by id, of the harm that other checks left.</summary>
+    internal static List<RankedCheck> WithinBudget(HarmLeft left, List<Candidate> candidates, double minutes)
     {
-        var greedy = Continue(new HarmLeft(weights), candidates, minutes).ToList();
-
-        var untouched = new HarmLeft(weights);
-        var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(untouched.FoundBy(candidate)));
-        if (single is null || untouched.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
+        var greedy = Continue(left.Copy(), candidates, minutes).ToList();
+        var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(left.FoundBy(candidate)));
+        if (single is null || left.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
             return greedy;
 
-        return [untouched.Do(single, lifted: false), .. Continue(untouched, candidates.FindAll(candidate => candidate != single), minutes - single.Minutes)];
+        return [left.Do(single, lifted: false), .. Continue(left, candidates.FindAll(candidate => candidate != single), minutes - single.Minutes)];
     }
 
     /// <summary>
