@@ -65,7 +65,7 @@ public sealed class AdviceWriter
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
-            LeftOut = advised.LeftOut,
+            LeftOut = advised.LeftOut.Value,
             Systems =
             [
                 .. _systems.Of(advised.Case, advised.Suspicion).Select(one => new SystemDocument(

@@ -51,15 +51,21 @@ public static class HarmFoundRanking
     /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
     public static IReadOnlyList<RankedCheck> GreedyWithLift(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
-        GreedyWithLift(weights, Candidate.From(weights, options), urgentCauses);
+        [.. GreedyWithLift(weights, Candidate.From(weights, options), urgentCauses)];
 
-    /// <summary>The same for candidates by id.</summary>
-    internal static List<RankedCheck> GreedyWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
+    /// <summary>The same for candidates by id, as far as one asks for it, each time from the start.</summary>
+    internal static IEnumerable<RankedCheck> GreedyWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
     {
         var left = new HarmLeft(weights);
-        var lifted = Lifted(weights, left, candidates, urgentCauses).ToList();
-        var done = lifted.Select(check => check.Id).ToHashSet();
-        return [.. lifted, .. Continue(left, done.Count == 0 ? candidates : candidates.FindAll(candidate => !done.Contains(candidate.Id)), double.PositiveInfinity)];
+        var done = new HashSet<string>();
+        foreach (var lifted in Lifted(weights, left, candidates, urgentCauses))
+        {
+            done.Add(lifted.Id);
+            yield return lifted;
+        }
+
+        foreach (var next in Continue(left, done.Count == 0 ? candidates : candidates.FindAll(candidate => !done.Contains(candidate.Id)), double.PositiveInfinity))
+            yield return next;
     }
 
     /// <summary>The first of them, without the cost of the others.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Inference;
@@ -10,16 +9,14 @@ namespace Advice.Suspects;
 public sealed class Suspecting
 {
     private readonly Catalogue _catalogue;
-    private readonly Fault[] _faults;
-    private readonly FrozenDictionary<string, int> _numbers;
+    private readonly NumberedFaults _faults;
 
     /// <summary>Suspects by a rule set.</summary>
     public Suspecting(Catalogue catalogue)
     {
         ArgumentNullException.ThrowIfNull(catalogue);
         _catalogue = catalogue;
-        _faults = [.. catalogue.Faults.Values.OrderBy(fault => fault.Id, StringComparer.Ordinal)];
-        _numbers = _faults.Index().ToFrozenDictionary(one => one.Item.Id, one => one.Index);
+        _faults = new NumberedFaults(catalogue);
     }
 
     /// <summary>The suspects of a case.</summary>
@@ -55,7 +52,7 @@ public sealed class Suspecting
         // Fault and place in one number sort much faster than as a pair.
         var order = new long[links.Count];
         for (var place = 0; place < order.Length; place++)
-            order[place] = ((long)_numbers[links[place].Fault] << 32) + place;
+            order[place] = ((long)_faults.NumberOf(links[place].Fault) << 32) + place;
         Array.Sort(order);
         for (int first = 0, next; first < order.Length; first = next)
         {
