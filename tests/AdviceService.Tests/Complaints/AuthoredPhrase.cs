@@ -13,7 +13,7 @@ public sealed record AuthoredPhrase(string Text, IReadOnlyList<string> Expect, I
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
     /// <summary>The phrases of an author.</summary>
-    /// <param name="author">Which author: "second", "third" or "fourth".</param>
+    /// <param name="author">Which author: from "second" to "fifth".</param>
     public static IReadOnlyList<AuthoredPhrase> Of(string author) =>
     [
         .. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Complaints", $"{author}-author.jsonl")).Where(line => line.Length > 0)
