@@ -42,13 +42,13 @@ internal sealed class Finders
     /// <summary>The checks that find each of some faults.</summary>
     public Finder[][] Of(IReadOnlyList<Suspect> suspects) => [.. suspects.Select(suspect => _byFault[suspect.Instance.Fault.Id])];
 
-    // Most faults settle the same of a check or nothing, so that few needs stand for all pairs.
+    // Many checks need the same, and most faults settle the same of it or nothing, so that few needs stand for all pairs.
     private int NeedOf(Check check, string fault, Catalogue catalogue, Dictionary<string, int> known)
     {
         var given = catalogue.FitsByFault[fault].SelectMany(rule => rule.When.Tests).ToList();
         var fits = catalogue.FitsByCheck[check.Id].ToList();
         var settled = fits.Where(rule => rule.When.Tests.All(test => given.Exists(test.FollowsFrom))).ToList();
-        var key = string.Join(' ', fits.Select(rule => rule.Id).Append("|").Concat(settled.Select(rule => rule.Id)));
+        var key = $"{VehicleFit.Key(fits)}, {VehicleFit.Key(settled)}";
         if (known.TryAdd(key, _needs.Count))
             _needs.Add(new Need(fits, settled));
         return known[key];

@@ -49,20 +49,13 @@ public sealed class Suspecting
     /// <summary>Links by the number of their fault; those of one fault in the order in which they were given.</summary>
     private IEnumerable<(int Number, ImmutableArray<Link> Links)> ByFault(IReadOnlyList<Link> links)
     {
-        // Fault and place in one number sort much faster than as a pair.
-        var order = new long[links.Count];
-        for (var place = 0; place < order.Length; place++)
-            order[place] = ((long)_faults.NumberOf(links[place].Fault) << 32) + place;
-        Array.Sort(order);
-        for (int first = 0, next; first < order.Length; first = next)
+        var byNumber = new ImmutableArray<Link>.Builder?[_faults.All.Length];
+        foreach (var link in links)
+            (byNumber[_faults.NumberOf(link.Fault)] ??= ImmutableArray.CreateBuilder<Link>(1)).Add(link);
+        for (var number = 0; number < byNumber.Length; number++)
         {
-            var number = (int)(order[first] >> 32);
-            for (next = first + 1; next < order.Length && order[next] >> 32 == number;)
-                next++;
-            var own = ImmutableArray.CreateBuilder<Link>(next - first);
-            for (var i = first; i < next; i++)
-                own.Add(links[(int)order[i]]);
-            yield return (number, own.MoveToImmutable());
+            if (byNumber[number] is { } own)
+                yield return (number, own.DrainToImmutable());
         }
     }
 }

@@ -11,7 +11,7 @@ public class WordsSwitchedOffTests
         symptoms: [{id: grind, name: grinding, specificity: ordinary, ask: Does it grind?, phrases: [grinds]}]
         shows: [{id: pads-grind, fault: pads-worn, symptom: grind, often: often, because: Steel on iron., source: judgement}]
         services:
-          - {id: pad-clean, name: clean the pads, system: brakes, phrases: [pads were cleaned], because: Dust squeals., intervals: [{km: 10000, source: judgement}]}
+          - {id: pad-clean, name: clean the pads, system: brakes, phrases: [pad cleaning], because: Dust squeals., intervals: [{km: 10000, source: judgement}]}
         meanings: [{id: own-low, computation: battery-state-of-charge, verdicts: [discharged], text: It is low., source: judgement}]
         """;
 
@@ -42,11 +42,11 @@ public class WordsSwitchedOffTests
     [Fact]
     public void Answer_ServiceSwitchedOff_IsNamedWhereItWouldHaveBeenReadOrDue() => Over($"{Laid.Name}off: [{{kind: services, id: pad-clean, because: No.}}]", advice =>
     {
-        var cleaned = Squeal with { Complaint = "The pads were cleaned 15000 km ago." };
+        var cleaned = Squeal with { Complaint = "The pad cleaning was done 15000 km ago." };
 
         Assert.Equal(["service item pad-clean"], Named(advice.Intake(cleaned).FromOverlays));
         Assert.Equal(["service item pad-clean"], Named(advice.To(cleaned).FromOverlays));
-        Assert.Empty(advice.To(Squeal with { Complaint = "The pads were cleaned 1000 km ago." }).FromOverlays);
+        Assert.Empty(advice.To(Squeal with { Complaint = "The pad cleaning was done 1000 km ago." }).FromOverlays);
         Assert.Empty(advice.Intake(Squeal).FromOverlays);
     });
 
