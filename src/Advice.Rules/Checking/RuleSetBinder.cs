@@ -10,7 +10,8 @@ internal static class RuleSetBinder
     /// <param name="files">The files.</param>
     /// <param name="tables">Empty tables, which take the entries with their places.</param>
     /// <param name="problems">Where to note errors.</param>
-    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems)
+    /// <param name="isSound">Whether these very files were bound before without errors: what looks at several entries at once is not asked again.</param>
+    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems, bool isSound = false)
     {
         var declared = new Declarations(tables, problems);
         foreach (var file in files)
@@ -28,7 +29,8 @@ internal static class RuleSetBinder
         new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
         new MeaningBinder(tables, sources, problems).BindAll(declared["meanings"]);
         new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
-        new Consistency(tables, problems).Check();
+        if (!isSound)
+            new Consistency(tables, problems).Check();
         return problems.None ? Catalogue(tables) : null;
     }
 
