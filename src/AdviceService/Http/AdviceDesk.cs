@@ -19,7 +19,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private CatalogueSearch? _search;
 
     /// <summary>The knowledge as callers read it.</summary>
-    public Entries Entries => LazyInitializer.EnsureInitialized(ref _entries, () => new Entries(rules.Catalogue, rules.Revision));
+    public Entries Entries => LazyInitializer.EnsureInitialized(ref _entries, () => new Entries(rules.Catalogue, rules.Revision, rules.SwitchedOff));
 
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;

@@ -1,4 +1,4 @@
-using Advice.Evidence;
+using Advice.Rules.RuleSets;
 using Advice.Symptoms;
 using Advice.Vehicles;
 
@@ -10,7 +10,7 @@ public class ForeseenAnswersTests
     private const int EachReported = 9;
     private const int EachAnswered = 41;
 
-    private static readonly IRuleBook Book = RepositoryRules.Book;
+    private static readonly RuleBook Book = RepositoryRules.Book;
 
     [Fact]
     public void Foresee_AnyAnswer_IsWhatTheWholeAssessmentGives()
