@@ -33,8 +33,8 @@ internal sealed class SignChanges(Catalogue catalogue)
         return new Change(kind, symptom, text, "/symptoms/-", json, request => request with { Symptoms = [.. request.Symptoms, report] });
     }
 
-    private static Change Stored(TroubleCode code, Audience audience) => new(
-        ChangeKind.Code, code.Id, $"trouble code {code.Id} is stored: {code.Meaning.For(audience)}", "/troubleCodes/-", JsonValue.Create(code.Id),
+    private Change Stored(TroubleCode code, Audience audience) => new(
+        ChangeKind.Code, code.Id, catalogue.Say(audience, Sentences.CodeStored, code.Id, code.Meaning.For(audience)), "/troubleCodes/-", JsonValue.Create(code.Id),
         request => request with { TroubleCodes = [.. request.TroubleCodes, code.Id] });
 
     /// <summary>The question that asks for exactly what is tried.</summary>
