@@ -19,7 +19,7 @@ internal sealed class SignChanges(Catalogue catalogue)
         var symptoms = open.Where(rule => rule.Sign.Kind == SignKind.Symptom).ToList();
         return symptoms.Where(rule => reports[rule.Sign.Id].Any() && reports[rule.Sign.Id].All(report => report.Present))
             .SelectMany(rule => rule.Occasions.Where(occasion => !reports[rule.Sign.Id].Any(report => report.Occasions.Contains(occasion))), (rule, occasion) => (rule.Sign.Id, occasion))
-            .Distinct().Take(MostOfAKind).Select(one => Reported(ChangeKind.Occasion, one.Id, [one.occasion], $"{catalogue.Symptoms[one.Id].Name.For(@case.Workshop.Reader)} {catalogue.Occasions[one.occasion].Name}"))
+            .Distinct().Take(MostOfAKind).Select(one => Reported(ChangeKind.Occasion, one.Id, [one.occasion], $"{catalogue.Symptoms[one.Id].Name.For(@case.Workshop.Reader)}, {catalogue.Occasions[one.occasion].Name}"))
             .Concat(symptoms.Where(rule => !reports[rule.Sign.Id].Any()).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)
                 .Select(rule => Reported(ChangeKind.Symptom, rule.Sign.Id, rule.Occasions, Question(rule))))
             .Concat(open.Where(rule => rule.Sign.Kind == SignKind.Code && !@case.Codes.Contains(rule.Sign.Id)).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)

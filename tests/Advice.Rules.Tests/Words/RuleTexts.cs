@@ -19,7 +19,7 @@ internal sealed partial class RuleTexts
         foreach (var file in RuleSetLoader.Parse(directory).Nodes)
             Add(file);
         _wordings = [.. RuleSetLoader.Load(directory).Catalogue.Wordings.Values.SelectMany(wording => new[] { wording.Text.Trade, wording.Text.Plain }).Distinct()
-            .Where(text => text.Contains('{', StringComparison.Ordinal)).Select(Pattern)];
+            .Where(text => text.Contains('{', StringComparison.Ordinal)).SelectMany(text => new[] { Pattern(text, "(.+)"), Pattern(text, "(.+?)") })];
     }
 
     /// <summary>Whether a text is made of them.</summary>
@@ -60,8 +60,8 @@ internal sealed partial class RuleTexts
     /// <summary>A text without what depends on where it stands: capital letter and full stop.</summary>
     private static string Bare(string text) => text.Trim().TrimEnd('.') is { Length: > 0 } bare ? char.ToLowerInvariant(bare[0]) + bare[1..] : "";
 
-    private static Regex Pattern(string text) =>
-        new($"^{string.Join("(.+)", Slot().Split(text).Select(Regex.Escape))}$", RegexOptions.CultureInvariant | RegexOptions.Singleline | RegexOptions.IgnoreCase);
+    private static Regex Pattern(string text, string slot) =>
+        new($"^{string.Join(slot, Slot().Split(text).Select(Regex.Escape))}$", RegexOptions.CultureInvariant | RegexOptions.Singleline | RegexOptions.IgnoreCase);
 
     [GeneratedRegex(@"\{[a-zA-Z]+\}")]
     private static partial Regex Slot();

@@ -32,7 +32,7 @@ public class WordingTests
 
     [Fact]
     public void Overlay_TakesWordsAway_IsRefused() => Assert.Contains(
-        "overlay.yaml(4,28): error still-needed: the wording 'first-step' cannot be switched off: answers need words for it; replace it instead",
+        "overlay.yaml(4,26): error still-needed: the wording 'first-step' cannot be switched off: answers need words for it; replace it instead",
         Laid.Says($"{Laid.Name}off:\n  - {{kind: wordings, id: first-step, because: It is plain.}}\n"));
 
     [Theory]
