@@ -12,6 +12,7 @@ public sealed class WhyNot(Catalogue catalogue)
     private const int MostRivals = 5;
 
     private readonly FaultConditions _conditions = new(catalogue);
+    private readonly FactChanges _facts = new(catalogue);
     private readonly SignChanges _signs = new(catalogue);
     private readonly FindingChanges _findings = new(catalogue);
 
@@ -36,7 +37,7 @@ public sealed class WhyNot(Catalogue catalogue)
             return [];
         var rivals = advised.Suspicion.Raised.Where(suspect => suspect.Instance.Fault.Id != fault.Id).Take(MostRivals)
             .SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]).Select(rule => rule.When);
-        return FactChanges.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
+        return _facts.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
             .Concat(_signs.Of(catalogue.ShowsByFault[fault.Id], @case)).Concat(_findings.Of(fault.Id, @case));
     }
 
