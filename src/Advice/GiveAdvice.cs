@@ -70,7 +70,7 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
         var advised = _inspection.Of(reading.Case);
         var document = _writer.Write(reading, advised, _questions.OnSuspects(advised), _due.Of(reading.Case), Naming.Inspection);
-        return document with { Summary = InspectionSummary.Write(document) };
+        return document with { Summary = InspectionSummary.Write(document, _catalogue, reading.Case.Workshop.Reader) };
     }
 
     /// <summary>What the findings of a request mean.</summary>

@@ -27,6 +27,7 @@ internal static class RuleSetBinder
         new LimitBinder(tables, sources, conditions, problems).BindAll(declared["limits"]);
         new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
         new MeaningBinder(tables, sources, problems).BindAll(declared["meanings"]);
+        new WordingBinder(tables, sources, problems).BindAll(declared["wordings"]);
         new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
         new Consistency(tables, problems).Check();
         return problems.None ? Catalogue(tables) : null;
@@ -61,6 +62,7 @@ internal static class RuleSetBinder
             Services = tables.Services.Freeze(),
             LimitsByCheck = tables.Limits.Bound.OrderBy(limit => limit.Id, StringComparer.Ordinal).ToLookup(limit => limit.Check),
             MeaningsByComputation = tables.Meanings.Bound.OrderBy(meaning => meaning.Id, StringComparer.Ordinal).ToLookup(meaning => meaning.Computation),
+            Wordings = tables.Wordings.Freeze(),
             Rules = tables.Rules.Freeze(),
             ChecksByFault = checks.SelectMany(check => check.Detects.Select(d => d.Fault).Distinct(), (check, fault) => (check, fault))
                 .ToLookup(pair => pair.fault, pair => pair.check),

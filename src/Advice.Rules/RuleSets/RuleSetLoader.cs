@@ -60,7 +60,7 @@ public static class RuleSetLoader
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
             problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
-        return files;
+        return [.. files, .. BaseFiles.All];
     }
 
     private static RuleBook Laid(

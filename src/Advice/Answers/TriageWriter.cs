@@ -10,9 +10,11 @@ internal sealed class TriageWriter(IRuleBook rules, OverlayWriter overlays)
     private const int Most = 3;
     private const int Decimals = 4;
 
+    private readonly DrivingWriter _driving = new(rules.Catalogue);
+
     public TriageDocument Write(CaseReading reading, Advised advised)
     {
-        var driving = DrivingWriter.Write(advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
+        var driving = _driving.Write(reading, advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
         var appointment = WorkWriter.Appointment(advised, driving);
         return new TriageDocument(
             driving, Math.Round(advised.Suspicion.Raised.Sum(suspect => suspect.Weight), Decimals),

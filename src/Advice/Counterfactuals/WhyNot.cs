@@ -12,6 +12,7 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
     private const int MostRivals = 5;
 
     private readonly FaultConditions _conditions = new(catalogue);
+    private readonly FactChanges _facts = new(catalogue);
     private readonly SignChanges _signs = new(catalogue);
     private readonly FindingChanges _findings = new(catalogue);
     private readonly ChangeSearch _search = new(assess);
@@ -36,7 +37,7 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
             return [];
         var rivals = advised.Suspicion.Raised.Where(suspect => suspect.Instance.Fault.Id != fault.Id).Take(MostRivals)
             .SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]).Select(rule => rule.When);
-        return FactChanges.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
+        return _facts.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
             .Concat(_signs.Of(_conditions.Shows(fault.Id), @case)).Concat(_findings.Of(fault.Id, @case));
     }
 

@@ -9,6 +9,8 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
 {
     private const int MostFaults = 3;
 
+    private readonly FaultConditions _conditions = new(catalogue);
+    private readonly FactChanges _facts = new(catalogue);
     private readonly ChangeSearch _search = new(assess);
 
     /// <summary>How the check stands in a case that was assessed.</summary>
@@ -34,7 +36,7 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
 
     private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised)
     {
-        var changes = FactChanges.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
+        var changes = _facts.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
             .Concat(Found(check).Take(MostFaults).SelectMany(fault => faults.Changes(fault, advised)))
             .Where(change => change.Kind != ChangeKind.Finding || change.Id != check.Id);
         return _search.Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
@@ -55,16 +57,16 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
     {
         var @case = advised.Case;
         foreach (var rule in catalogue.FitsByCheck[check.Id])
-            yield return FaultConditions.Fits(rule, @case);
+            yield return _conditions.Fits(rule, @case);
         if (@case.Done.Contains(check.Id) || @case.Outcomes.Any(outcome => outcome.Check == check.Id))
-            yield return Failed("It was done: its result is among the findings.");
+            yield return Failed(Sentences.CheckDone);
         if (check.ReadsCodes && @case.Codes.Count > 0)
-            yield return Failed("It was done: trouble codes are given.");
+            yield return Failed(Sentences.CodesGiven);
         if (check.Needs.Any(need => need.Drives) && advised.ForbidsDriving)
-            yield return Failed("It needs a drive, and the vehicle may not be driven.");
+            yield return Failed(Sentences.NeedsADrive);
         if (!@case.Workshop.CanDo(check))
-            yield return Failed("It cannot be done here: it needs a technician or a lift.");
+            yield return Failed(Sentences.NotDoneHere);
 
-        Condition Failed(string text) => new(check.Id, ConditionStatus.Failed, text, []);
+        Condition Failed(Sentence why) => new(check.Id, ConditionStatus.Failed, catalogue.Say(@case.Workshop.Reader, why), []);
     }
 }

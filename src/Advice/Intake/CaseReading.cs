@@ -11,6 +11,11 @@ namespace Advice.Intake;
 /// <param name="UnknownCodes">Trouble codes that the rule set does not know, ordered.</param>
 /// <param name="FreezeFrameLeft">Values of the freeze frame that count for nothing.</param>
 /// <param name="Complaint">What was read from the complaint.</param>
+/// <param name="Speaks">Whether anything was said or asked at all.</param>
 public sealed record CaseReading(
     Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<StoredCode> Stored,
-    IReadOnlyList<string> UnknownCodes, IReadOnlyList<FrameMemberLeft> FreezeFrameLeft, ComplaintReading Complaint);
+    IReadOnlyList<string> UnknownCodes, IReadOnlyList<FrameMemberLeft> FreezeFrameLeft, ComplaintReading Complaint, bool Speaks)
+{
+    /// <summary>Whether something was said, and nothing of it tells how the vehicle is.</summary>
+    public bool TellsNothing => Speaks && Case.Codes.Count + Case.Done.Count == 0 && !Case.Reports.Any(report => report.Present);
+}

@@ -62,6 +62,18 @@ public sealed record Catalogue
     /// <summary>What verdicts of workshop arithmetic mean, by computation.</summary>
     public required ILookup<string, Meaning> MeaningsByComputation { get; init; }
 
+    /// <summary>The words of the sentences of answers, by id.</summary>
+    public required FrozenDictionary<string, Wording> Wordings { get; init; }
+
+    /// <summary>How it is said that a value is beyond its limit.</summary>
+    public Text BeyondLimit => Wordings[Sentences.BeyondLimit.Id].Text;
+
+    /// <summary>A sentence of an answer, for that reader.</summary>
+    internal string Say(Audience audience, Sentence sentence, params ReadOnlySpan<object?> slots) => Wordings[sentence.Id].For(audience, slots);
+
+    /// <summary>The same of a sentence whose slots are filled already.</summary>
+    internal string Say(Audience audience, Saying saying) => Wordings[saying.Sentence.Id].For(audience, [.. saying.Slots]);
+
     /// <summary>All rules by id.</summary>
     public required FrozenDictionary<string, Rule> Rules { get; init; }
 

@@ -27,18 +27,23 @@ public sealed class StepChoice(Catalogue catalogue)
         return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]);
     }
 
-    /// <summary>The first of the steps; null where there is none.</summary>
+    /// <summary>The first of the steps that can be done here, else the first of all; null where there is none.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
     /// <param name="vehicle">What its vehicle has.</param>
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
     internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
-        if (@case.Workshop.Minutes is not null)
-            return Choose(@case with { MostSteps = 1 }, suspicion, vehicle, mayDrive).Steps is [var step, ..] ? step.Check : null;
-        var raised = suspicion.Raised;
-        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, raised, vehicle, mayDrive), Urgent(raised));
-        return first is null ? null : catalogue.Checks[first.Id];
+        if (@case.Workshop.Minutes is null)
+        {
+            var raised = suspicion.Raised;
+            var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, raised, vehicle, mayDrive), Urgent(raised));
+            if (first is null || @case.Workshop.CanDo(catalogue.Checks[first.Id]))
+                return first is null ? null : catalogue.Checks[first.Id];
+        }
+
+        var checks = Choose(@case, suspicion, vehicle, mayDrive).Steps.Select(step => step.Check).ToList();
+        return checks.Find(@case.Workshop.CanDo) ?? checks.FirstOrDefault();
     }
 
     /// <summary>What the vehicle of a case has.</summary>

@@ -43,7 +43,7 @@ internal static class ArithmeticRoutes
         var outcome = computation.Compute(given);
         return outcome.Refused is { } input
             ? new ProblemResult(ProblemDocument.Of(422, [new RequestError(JsonPointer.Root.Member(input.Name).ToString(), ErrorCode.UnfitTogether, outcome.Why!)]))
-            : new JsonResult<ComputationDocument>(ComputationDocument.Of(computation, outcome, rules.Catalogue.MeaningsByComputation[computation.Name]), Written.As.ComputationDocument);
+            : new JsonResult<ComputationDocument>(ComputationDocument.Of(computation, outcome, rules.Catalogue, Audience.Technician), Written.As.ComputationDocument);
     }
 
     private static ProblemDocument NoSuch(string name)
