@@ -9,7 +9,11 @@ public class ComplaintReaderTests
     [InlineData("The steering wheel really shakes", "steering-shake")]
     [InlineData("the light for the check engine is on", "engine-lamp")]
     [InlineData("the engine died on me", "stalling")]
-    [InlineData("my brakes went spongy", "")]
+    [InlineData("my brakes went spongy", "soft-pedal")]
+    // Synonyms, where nothing else is said
+    [InlineData("there is a split in the windshield", "windscreen-crack")]
+    [InlineData("it squeals and there is a split in the windshield", "squeal")]
+    [InlineData("a split in the curtain", "")]
     [InlineData("The brake pedal suddenly went all the way to the floor", "pedal-sinks")]
     // The longest phrase wins
     [InlineData("check engine light flashing", "engine-lamp-flashing")]
