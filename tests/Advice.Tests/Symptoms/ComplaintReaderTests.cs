@@ -104,6 +104,9 @@ public class ComplaintReaderTests
     [InlineData("clunks over bumps but not on the highway", "clunk @over-bumps; not clunk @high-speed")]
     [InlineData("It shakes at idle, fine on the motorway", "vibration @idling; not vibration @high-speed")]
     [InlineData("the squeal goes away when hot", "squeal; not squeal @engine-warm")]
+    [InlineData("It shakes at idle but smooths out on the motorway", "vibration @idling; not vibration @high-speed")]
+    [InlineData("It shakes at idle but gets better when hot", "vibration @idling; not vibration @engine-warm")]
+    [InlineData("It shakes at idle and the power drops on the motorway", "vibration @high-speed+idling")]
     public void Read_WellOnAnOccasion_IsDeniedForIt(string complaint, string expected) => AssertReads(expected, complaint);
 
     [Theory]
