@@ -70,7 +70,7 @@ public sealed class AdviceWriter
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
-            LeftOut = advised.LeftOut,
+            LeftOut = advised.LeftOut.Value,
             Systems =
             [
                 .. _systems.Of(advised.Case, advised.Suspicion).Select(one => new SystemDocument(
@@ -89,7 +89,7 @@ public sealed class AdviceWriter
                 .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
                     .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
             ],
-            FromOverlays = _overlays.Write(naming, advised, reading.UnknownCodes, new(cautions.Select(caution => caution.Id), due.Select(item => item.Item.Id), judgements)),
+            FromOverlays = _overlays.Write(naming, reading, advised, new(cautions.Select(caution => caution.Id), due.Select(item => item.Item.Id), judgements)),
             Notice = Notice(audience),
         };
     }
@@ -102,7 +102,7 @@ public sealed class AdviceWriter
         var cautions = _cautions.Write(withoutSteps, [.. judgements, .. axles]);
         return new JudgementsAnswer(
             advised.Case.AsOf, Program, _ruleSet, _driving.Write(reading, advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),
-            reading.FreezeFrameLeft, _overlays.Write(Naming.Judgements, advised, reading.UnknownCodes, new(cautions.Select(caution => caution.Id), [], judgements)), Notice(advised.Case.Workshop.Reader));
+            reading.FreezeFrameLeft, _overlays.Write(Naming.Judgements, reading, advised, new(cautions.Select(caution => caution.Id), [], judgements)), Notice(advised.Case.Workshop.Reader));
     }
 
     /// <summary>How the service items of a vehicle stand.</summary>

@@ -21,6 +21,6 @@ internal sealed class TriageWriter(IRuleBook rules, OverlayWriter overlays)
             [.. advised.Steps.Take(Most).Select(step => step.Check.Id)],
             [.. advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault.Id).Distinct().Take(Most)],
             appointment.Minutes, appointment.Lift, appointment.WithinDays, rules.Revision,
-            [.. overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, NamedEntries.None).Select(entry => entry.Overlay).Distinct()]);
+            [.. overlays.Write(Naming.Suspects, reading, advised, NamedEntries.None).Select(entry => entry.Overlay).Distinct()]);
     }
 }

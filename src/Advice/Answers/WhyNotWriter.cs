@@ -46,7 +46,7 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
             Changes = [.. (check?.Changes ?? []).Select(Write)],
             Conditions = [.. conditions.Select(Write)],
             Faults = [.. faults.Select(fault => Write(fault, advised.Case.Workshop.Reader))],
-            FromOverlays = overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, NamedEntries.None),
+            FromOverlays = overlays.Write(Naming.Suspects, reading, advised, NamedEntries.None),
         };
 
     private string Summary(FaultInCase fault, Audience audience)

@@ -8,18 +8,12 @@ internal sealed class FaultConditions(Catalogue catalogue)
 {
     private readonly FactWords _facts = new(catalogue);
 
-    private readonly ILookup<string, ShowsRule> _shows =
-        catalogue.Rules.Values.OfType<ShowsRule>().OrderByDescending(rule => rule.Often).ThenBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
-
     private readonly ILookup<string, ProneRule> _prone = catalogue.Rules.Values.OfType<ProneRule>().OrderBy(rule => rule.Id, StringComparer.Ordinal)
         .SelectMany(rule => rule.Faults, (rule, fault) => (fault, rule)).ToLookup(pair => pair.fault, pair => pair.rule);
 
-    /// <summary>Shows rules of a fault by strength.</summary>
-    public IEnumerable<ShowsRule> Shows(string fault) => _shows[fault];
-
     /// <summary>What rules on a fault ask of the vehicle.</summary>
     public IEnumerable<VehicleCondition> OnVehicle(string fault) =>
-        catalogue.FitsByFault[fault].Select(rule => rule.When).Concat(_shows[fault].Select(rule => rule.When)).Concat(_prone[fault].Where(rule => rule.Odds > 1).Select(rule => rule.When));
+        catalogue.FitsByFault[fault].Select(rule => rule.When).Concat(catalogue.ShowsByFault[fault].Select(rule => rule.When)).Concat(_prone[fault].Where(rule => rule.Odds > 1).Select(rule => rule.When));
 
     /// <summary>All conditions: whether it exists, by what it shows itself, what makes it likely; of each what holds, what fails, then what is unknown.</summary>
     public IReadOnlyList<Condition> Of(Fault fault, Advised advised)
@@ -28,7 +22,7 @@ internal sealed class FaultConditions(Catalogue catalogue)
         return
         [
             .. catalogue.FitsByFault[fault.Id].Select(rule => Fits(rule, advised.Case)),
-            .. _shows[fault.Id].Select(signs.Of).OrderBy(condition => condition.Status),
+            .. catalogue.ShowsByFault[fault.Id].Select(signs.Of).OrderBy(condition => condition.Status),
             .. _prone[fault.Id].Select(rule => Prone(rule, advised)).OrderBy(condition => condition.Status),
         ];
     }

@@ -5,25 +5,25 @@ using Advice.Steps;
 namespace Advice.Counterfactuals;
 
 /// <summary>Why a check is no step, or not an early one.</summary>
-public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised> assess, WhyNot faults)
+public sealed class WhyNotCheck(Catalogue catalogue, WhyNot faults)
 {
     private const int MostFaults = 3;
 
     private readonly FaultConditions _conditions = new(catalogue);
     private readonly FactChanges _facts = new(catalogue);
-    private readonly ChangeSearch _search = new(assess);
 
     /// <summary>How the check stands in a case that was assessed.</summary>
     /// <param name="check">The check.</param>
     /// <param name="request">The request.</param>
     /// <param name="advised">What was concluded from it.</param>
-    public CheckInCase Explain(Check check, AdviceRequest request, Advised advised)
+    /// <param name="assess">Assesses a changed request.</param>
+    public CheckInCase Explain(Check check, AdviceRequest request, Advised advised, Func<AdviceRequest, Advised> assess)
     {
         var steps = assess(request with { Limit = int.MaxValue }).Steps;
         var rank = Place(check, steps);
         return new CheckInCase(
-            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? [] : [.. Before(check, rank, steps, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised),
-            [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised))]);
+            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? [] : [.. Before(check, rank, steps, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised, assess),
+            [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised, assess))]);
     }
 
     private static IEnumerable<StepBefore> Before(Check check, int? rank, IReadOnlyList<Step> steps, Advised advised)
@@ -34,12 +34,12 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
             .Where(step => step.Faults.Count > 0).Take(WhyNot.Front);
     }
 
-    private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised)
+    private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised, Func<AdviceRequest, Advised> assess)
     {
         var changes = _facts.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
             .Concat(Found(check).Take(MostFaults).SelectMany(fault => faults.Changes(fault, advised)))
             .Where(change => change.Kind != ChangeKind.Finding || change.Id != check.Id);
-        return _search.Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
+        return new ChangeSearch(assess).Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
     }
 
     private IEnumerable<Fault> Found(Check check) => check.Detects.Select(detects => detects.Fault).Distinct()

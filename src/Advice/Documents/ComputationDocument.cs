@@ -4,7 +4,7 @@ using Advice.Knowledge;
 namespace Advice.Documents;
 
 /// <summary>What a piece of workshop arithmetic gave.</summary>
-public sealed record ComputationDocument
+public record ComputationDocument
 {
     /// <summary>Name of the computation.</summary>
     public required string Computation { get; init; }

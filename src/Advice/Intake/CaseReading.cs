@@ -4,6 +4,7 @@ using Advice.Symptoms;
 namespace Advice.Intake;
 
 /// <summary>A request as it was read.</summary>
+/// <param name="Request">The request.</param>
 /// <param name="Case">The case.</param>
 /// <param name="Judgements">What the findings mean, one for each, in order, then those that the freeze frame makes.</param>
 /// <param name="AcrossAxles">What the difference of left and right means, for each check and axle that was measured on both sides.</param>
@@ -13,7 +14,7 @@ namespace Advice.Intake;
 /// <param name="Complaint">What was read from the complaint.</param>
 /// <param name="Speaks">Whether anything was said or asked at all.</param>
 public sealed record CaseReading(
-    Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<StoredCode> Stored,
+    AdviceRequest Request, Case Case, IReadOnlyList<JudgementDocument> Judgements, IReadOnlyList<JudgementDocument> AcrossAxles, IReadOnlyList<StoredCode> Stored,
     IReadOnlyList<string> UnknownCodes, IReadOnlyList<FrameMemberLeft> FreezeFrameLeft, ComplaintReading Complaint, bool Speaks)
 {
     /// <summary>Whether something was said, and nothing of it tells how the vehicle is.</summary>

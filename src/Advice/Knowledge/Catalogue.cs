@@ -92,6 +92,9 @@ public sealed record Catalogue
     /// <summary>Shows rules, by sign.</summary>
     public required ILookup<Sign, ShowsRule> ShowsBySign { get; init; }
 
+    /// <summary>Shows rules, by fault, what it shows most often first.</summary>
+    public required ILookup<string, ShowsRule> ShowsByFault { get; init; }
+
     /// <summary>Share of vehicles in which listed faults show a sign at base rates, by symptom or code.</summary>
     public required FrozenDictionary<Sign, double> ShownRates { get; init; }
 
