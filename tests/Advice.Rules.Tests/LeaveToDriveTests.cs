@@ -36,7 +36,9 @@ public class LeaveToDriveTests
     /// <summary>What is named as a reason to let it stand forbids driving once it is reported.</summary>
     [Theory]
     [InlineData("The brakes do not work.")]
+    [InlineData("The brake pedal sinks to the floor.")]
     [InlineData("The steering does not work.")]
+    [InlineData("The steering sticks and jams.")]
     [InlineData("The red oil pressure light is on.")]
     [InlineData("The engine overheats, the needle is in the red.")]
     [InlineData("Smoke comes out from under the hood.")]
