@@ -11,10 +11,10 @@ namespace Advice;
 /// <param name="Suspicion">What is suspected.</param>
 /// <param name="Driving">Driving advice that applies, strictest first, then by rule.</param>
 /// <param name="Steps">What to inspect, best first.</param>
-/// <param name="LeftOut">Ids of the checks that the case asks no more for or has no time for.</param>
+/// <param name="LeftOut">Ids of the checks that the case asks no more for or has no time for; ranked when asked for.</param>
 /// <param name="Cautions">Cautions that the case calls for, by rule.</param>
 public sealed record Advised(
-    Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, IReadOnlyList<string> LeftOut,
+    Case Case, CaseEvidence Evidence, Suspicion Suspicion, IReadOnlyList<DrivingRule> Driving, IReadOnlyList<Step> Steps, Lazy<IReadOnlyList<string>> LeftOut,
     IReadOnlyList<WarnsRule> Cautions)
 {
     /// <summary>What was found out of the vehicle on the way; null = nothing that could be used again.</summary>

@@ -30,13 +30,16 @@ public sealed class Assessment(IRuleBook rules)
     public IEnumerable<Prospect> Foresee(Advised advised, IEnumerable<Report> reports)
     {
         var vehicle = advised.Vehicle ?? On(advised.Case);
-        return reports.Select(report => Foresee(advised, report, vehicle));
+        var open = rules.Continue(advised.Case, advised.Evidence);
+        var touched = advised.Evidence.Links.Select(link => link.Fault).ToHashSet();
+        return reports.Select(report => Foresee(advised, report, open(report), vehicle, touched));
     }
 
-    private Prospect Foresee(Advised advised, Report report, OnVehicle vehicle)
+    private Prospect Foresee(Advised advised, Report report, IRuleSession session, OnVehicle vehicle, HashSet<string> touched)
     {
-        var session = rules.Open(advised.Case, advised.Evidence, report);
-        var suspicion = _suspecting.Suspect(session.Gather(), vehicle.Faults);
+        var evidence = session.Gather();
+        // A denial brings no suspect, and says nothing of one beside those that other signs brought.
+        var suspicion = _suspecting.Suspect(report.Present ? evidence : evidence with { Links = [.. evidence.Links.Where(link => touched.Contains(link.Fault))] }, vehicle.Faults);
         var mayDrive = !Advised.Forbid(advised.Case, session.LimitDriving(suspicion.ByFault));
         return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, vehicle.Needs, mayDrive));
     }

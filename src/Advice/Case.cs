@@ -23,6 +23,9 @@ public sealed record Case
     /// <summary>Ids of symptoms of which the driver cannot say whether they are there.</summary>
     public IReadOnlySet<string> Unsure { get; init; } = new HashSet<string>();
 
+    /// <summary>Whether the complaint speaks of more than one vehicle; all of it is taken for one.</summary>
+    public bool SeveralVehicles { get; init; }
+
     /// <summary>How much the complaint speaks of each system that it names.</summary>
     public SystemsNamed Named { get; init; } = SystemsNamed.None;
 

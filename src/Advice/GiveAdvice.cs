@@ -1,4 +1,5 @@
 using Advice.Answers;
+using Advice.Arithmetic;
 using Advice.Counterfactuals;
 using Advice.Documents;
 using Advice.Due;
@@ -7,7 +8,6 @@ using Advice.Inspections;
 using Advice.Intake;
 using Advice.Knowledge;
 using Advice.Questions;
-using Advice.Symptoms;
 using Advice.Wear;
 
 namespace Advice;
@@ -29,6 +29,8 @@ public sealed class GiveAdvice
     private readonly WhyNot _whyNot;
     private readonly WhyNotCheck _whyNotCheck;
     private readonly WhyNotWriter _whyNotWriter;
+    private readonly OverlayWriter _overlays;
+    private readonly RuleSetStamp _ruleSet;
 
     /// <summary>Advice by a rule set. Safe to share between threads.</summary>
     /// <param name="rules">The rule set.</param>
@@ -38,18 +40,19 @@ public sealed class GiveAdvice
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
         (_catalogue, _clock) = (catalogue, clock);
-        _cases = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems, catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics));
+        _cases = new(catalogue);
         _assessment = new(rules);
         _inspection = new(rules);
         _questions = new(catalogue, _assessment);
         _due = new(catalogue);
         var overlays = new OverlayWriter(rules);
+        (_overlays, _ruleSet) = (overlays, RuleSetStamp.Of(rules));
         _writer = new(rules, overlays);
         _intakeWriter = new(rules, overlays);
         _wear = new(rules, overlays);
         _triage = new(rules, overlays);
-        _whyNot = new(catalogue, Assess);
-        _whyNotCheck = new(catalogue, Assess, _whyNot);
+        _whyNot = new(catalogue);
+        _whyNotCheck = new(catalogue, _whyNot);
         _whyNotWriter = new(rules, overlays);
     }
 
@@ -70,7 +73,7 @@ public sealed class GiveAdvice
         var reading = _cases.Read(request with { Limit = request.Limit ?? int.MaxValue }, Today);
         var advised = _inspection.Of(reading.Case);
         var document = _writer.Write(reading, advised, _questions.OnSuspects(advised), _due.Of(reading.Case), Naming.Inspection);
-        return document with { Summary = InspectionSummary.Write(document) };
+        return document with { Summary = InspectionSummary.Write(document, _catalogue, reading.Case.Workshop.Reader) };
     }
 
     /// <summary>What the findings of a request mean.</summary>
@@ -105,15 +108,24 @@ public sealed class GiveAdvice
     /// <summary>When a wearing part reaches its limits.</summary>
     public ProjectionDocument Project(ProjectionRequest request) => _wear.Of(request, Today);
 
+    /// <summary>What workshop arithmetic gave, with what it means.</summary>
+    public ComputationAnswer Explain(Computation computation, Arithmetic.Outcome outcome)
+    {
+        ArgumentNullException.ThrowIfNull(computation);
+        var computed = ComputationDocument.Of(computation, outcome, _catalogue, Audience.Technician);
+        return new ComputationAnswer(computed, _ruleSet, _overlays.Write(computed));
+    }
+
     /// <summary>Explains why a fault or check did not come up, to a request whose shape, ranges and ids were checked.</summary>
     public WhyNotDocument WhyNot(WhyNotRequest request)
     {
         var reading = _cases.Read(request.Case, Today);
         var advised = _assessment.Of(reading.Case);
         return request.Check is { } check
-            ? _whyNotWriter.Write(reading, advised, _whyNotCheck.Explain(_catalogue.Checks[check], request.Case, advised))
-            : _whyNotWriter.Write(reading, advised, _whyNot.Explain(_catalogue.Faults[request.Fault!], request.Case, advised));
-    }
+            ? _whyNotWriter.Write(reading, advised, _whyNotCheck.Explain(_catalogue.Checks[check], request.Case, advised, Assess))
+            : _whyNotWriter.Write(reading, advised, _whyNot.Explain(_catalogue.Faults[request.Fault!], request.Case, advised, Assess));
 
-    private Advised Assess(AdviceRequest request) => _assessment.Of(_cases.Read(request, Today).Case);
+        // No change that is tried changes the text.
+        Advised Assess(AdviceRequest changed) => _assessment.Of(_cases.Read(changed, reading.Complaint, Today).Case);
+    }
 }

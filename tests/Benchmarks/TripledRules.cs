@@ -1,5 +1,6 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Rules.Checking;
 using Advice.Rules.RuleSets;
 
 namespace Benchmarks;
@@ -19,6 +20,7 @@ internal static class TripledRules
             .OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
         var triple = known.Rules.Values.SelectMany(_ => Endings, Again).ToDictionary(rule => rule.Id);
         var fits = triple.Values.OfType<FitsRule>().OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
+        var shows = triple.Values.OfType<ShowsRule>().OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
         return new RuleBook(
             known with
             {
@@ -27,7 +29,8 @@ internal static class TripledRules
                 Rules = System.Collections.Frozen.FrozenDictionary.ToFrozenDictionary(triple),
                 ChecksByFault = checks.SelectMany(check => check.Detects.Select(one => one.Fault).Distinct(), (check, fault) => (check, fault)).ToLookup(one => one.fault, one => one.check),
                 FitsByFault = fits.SelectMany(rule => rule.Faults, (rule, fault) => (rule, fault)).ToLookup(one => one.fault, one => one.rule),
-                ShowsBySign = triple.Values.OfType<ShowsRule>().OrderBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Sign),
+                ShowsBySign = shows.ToLookup(rule => rule.Sign),
+                ShowsByFault = RuleSetBinder.MostOftenFirst(shows),
             },
             rules.Revision, []);
     }

@@ -77,8 +77,8 @@ public sealed class Why(Catalogue catalogue, RuleCase @case, Advised advised)
             left.Take(step.Check);
         }
 
-        if (advised.LeftOut.Count > 0)
-            yield return $"  and {advised.LeftOut.Count} more than the case asks or has time for";
+        if (advised.LeftOut.Value.Count > 0)
+            yield return $"  and {advised.LeftOut.Value.Count} more than the case asks or has time for";
         if (advised.Steps.Count == 0)
             yield return advised.Suspicion.Raised.Count == 0 ? "  none, for nothing is suspected" : $"  none of the checks in {catalogue.Checks.Count} that finds a suspect may be advised here";
     }

@@ -74,7 +74,7 @@ public sealed class WhyFault(Catalogue catalogue, Advised advised)
         yield return "  no sign of the case speaks for or against it";
         foreach (var fits in catalogue.FitsByFault[fault.Id].Where(fits => fits.When.Test(advised.Case.Vehicle) == Truth.No))
             yield return $"  this vehicle cannot have it: {Wording.WithReason(fits)}";
-        foreach (var rule in catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Fault == fault.Id).OrderByDescending(rule => rule.Often).ThenBy(rule => rule.Id, StringComparer.Ordinal))
+        foreach (var rule in catalogue.ShowsByFault[fault.Id])
             yield return $"  {Missing(rule)}: {Wording.WithReason(rule)}";
     }
 

@@ -148,13 +148,13 @@ internal sealed class CaseBinder(Catalogue catalogue, ReadGiven readGiven, Probl
         var advices = new List<DrivingAdvice>();
         foreach (var word in reader.WordOrWords("driving"))
         {
-            if (FormatWords.Driving.TryGetValue(word.Value, out var advice))
+            if (FormatWords.ExpectedDriving.TryGetValue(word.Value, out var advice))
                 advices.Add(advice);
             else
-                problems.AddNoValue(word.Place, word.Value, "driving", FormatWords.Driving.Keys);
+                problems.AddNoValue(word.Place, word.Value, "driving", FormatWords.ExpectedDriving.Keys);
         }
 
-        if (advices.Distinct().Count() == FormatWords.Driving.Count)
+        if (advices.Distinct().Count() == FormatWords.ExpectedDriving.Count)
             reader.Refuse(ErrorCode.AsksNothing, "driving", "this names every value of 'driving', so it asks for nothing; leave it out");
         return advices;
     }

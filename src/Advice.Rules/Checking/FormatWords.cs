@@ -53,6 +53,9 @@ internal static class FormatWords
         ["own"] = TopicKind.Own,
         ["foreign"] = TopicKind.Foreign,
         ["english"] = TopicKind.English,
+        ["owner"] = TopicKind.Owner,
+        ["kind"] = TopicKind.Kind,
+        ["anyKind"] = TopicKind.AnyKind,
     };
 
     /// <summary>The least training that a piece of work needs.</summary>
@@ -87,11 +90,14 @@ internal static class FormatWords
         ["stop"] = DrivingAdvice.Stop,
     };
 
+    /// <summary>What a case may expect of it: the same, or that nothing tells.</summary>
+    public static readonly Dictionary<string, DrivingAdvice> ExpectedDriving = new(Driving, StringComparer.Ordinal) { ["unknown"] = DrivingAdvice.Unknown };
+
     /// <summary>The word for a class.</summary>
     public static string Of(Deficiency deficiency) => Deficiency.First(word => word.Value == deficiency).Key;
 
     /// <summary>The word for an advice.</summary>
-    public static string Of(DrivingAdvice advice) => Driving.First(word => word.Value == advice).Key;
+    public static string Of(DrivingAdvice advice) => ExpectedDriving.First(word => word.Value == advice).Key;
 
     /// <summary>Truth values.</summary>
     public static readonly Dictionary<string, bool> Truth = new(StringComparer.Ordinal) { ["true"] = true, ["false"] = false };

@@ -10,7 +10,8 @@ internal static class RuleSetBinder
     /// <param name="files">The files.</param>
     /// <param name="tables">Empty tables, which take the entries with their places.</param>
     /// <param name="problems">Where to note errors.</param>
-    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems)
+    /// <param name="isSound">Whether these very files were bound before without errors: what looks at several entries at once is not asked again.</param>
+    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems, bool isSound = false)
     {
         var declared = new Declarations(tables, problems);
         foreach (var file in files)
@@ -27,8 +28,10 @@ internal static class RuleSetBinder
         new LimitBinder(tables, sources, conditions, problems).BindAll(declared["limits"]);
         new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
         new MeaningBinder(tables, sources, problems).BindAll(declared["meanings"]);
+        new WordingBinder(tables, sources, problems).BindAll(declared["wordings"]);
         new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
-        new Consistency(tables, problems).Check();
+        if (!isSound)
+            new Consistency(tables, problems).Check();
         return problems.None ? Catalogue(tables) : null;
     }
 
@@ -37,10 +40,11 @@ internal static class RuleSetBinder
         var rules = tables.Rules.Bound.OrderBy(rule => rule.Id, StringComparer.Ordinal).ToList();
         var checks = tables.Checks.Bound.OrderBy(check => check.Id, StringComparer.Ordinal).ToList();
         var fits = rules.OfType<FitsRule>().ToList();
-        var shows = rules.OfType<ShowsRule>().ToLookup(rule => rule.Sign);
+        var shows = rules.OfType<ShowsRule>().ToList();
+        var bySign = shows.ToLookup(rule => rule.Sign);
         var faults = tables.Faults.Freeze();
         var symptoms = tables.Symptoms.Freeze();
-        var rates = SignRates.Shown(tables.Symptoms.Bound, tables.Codes.Bound, faults, shows);
+        var rates = SignRates.Shown(tables.Symptoms.Bound, tables.Codes.Bound, faults, bySign);
         return new Catalogue
         {
             Systems = [.. tables.Systems.Bound],
@@ -61,17 +65,23 @@ internal static class RuleSetBinder
             Services = tables.Services.Freeze(),
             LimitsByCheck = tables.Limits.Bound.OrderBy(limit => limit.Id, StringComparer.Ordinal).ToLookup(limit => limit.Check),
             MeaningsByComputation = tables.Meanings.Bound.OrderBy(meaning => meaning.Id, StringComparer.Ordinal).ToLookup(meaning => meaning.Computation),
+            Wordings = tables.Wordings.Freeze(),
             Rules = tables.Rules.Freeze(),
             ChecksByFault = checks.SelectMany(check => check.Detects.Select(d => d.Fault).Distinct(), (check, fault) => (check, fault))
                 .ToLookup(pair => pair.fault, pair => pair.check),
             FitsByFault = By(fits, rule => rule.Faults),
             FitsByCheck = By(fits, rule => rule.Checks),
             FitsByService = By(fits, rule => rule.Services),
-            ShowsBySign = shows,
+            ShowsBySign = bySign,
+            ShowsByFault = MostOftenFirst(shows),
             ShownRates = rates,
             Leaks = SignRates.Leaks(rates, sign => sign.Kind == SignKind.Code ? TroubleCode.UnexplainedShare : symptoms[sign.Id].UnexplainedShare),
         };
     }
+
+    /// <summary>Shows rules by fault, as the catalogue has them.</summary>
+    public static ILookup<string, ShowsRule> MostOftenFirst(IEnumerable<ShowsRule> shows) =>
+        shows.OrderByDescending(rule => rule.Often).ThenBy(rule => rule.Id, StringComparer.Ordinal).ToLookup(rule => rule.Fault);
 
     private static ILookup<string, FitsRule> By(IEnumerable<FitsRule> fits, Func<FitsRule, IEnumerable<string>> named) =>
         fits.SelectMany(named, (rule, id) => (rule, id)).ToLookup(pair => pair.id, pair => pair.rule);

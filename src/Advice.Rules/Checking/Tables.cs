@@ -33,6 +33,7 @@ internal sealed class Tables
             ["limits"] = Limits,
             ["services"] = Services,
             ["meanings"] = Meanings,
+            ["wordings"] = Wordings,
         };
         foreach (var kind in RuleKinds)
             ByKind.Add(kind, Rules);
@@ -89,6 +90,8 @@ internal sealed class Tables
     public Table<ServiceItem> Services { get; } = new("service item");
 
     public Table<Meaning> Meanings { get; } = new("meaning");
+
+    public Table<Wording> Wordings { get; } = new("wording");
 
     public Table<Rule> Rules { get; } = new("rule");
 }

@@ -33,6 +33,7 @@ internal static class MemberOrder
             "text", "plain", "source",
         ],
         ["meanings"] = ["id", "computation", "verdicts", "text", "plain", "checks", "source"],
+        ["wordings"] = ["id", "text", "plain", "source"],
         ["services"] = ["id", "name", "phrases", "plain", "system", "because", "neverLate", "intervals", "source"],
         ["shows"] = ["id", "fault", "symptom", "code", "occasions", "vehicle", "without", "often", "because", "plain", "source"],
         ["prone"] = ["id", "fault", "faults", "vehicle", "service", "odds", "because", "plain", "source"],

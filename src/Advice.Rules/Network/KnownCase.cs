@@ -10,6 +10,9 @@ namespace Advice.Rules.Network;
 /// <param name="Evidence">What the rules found to apply.</param>
 internal sealed record KnownCase(IReadOnlyList<Seen> Signs, CaseEvidence Evidence)
 {
+    /// <summary>The faults that it has links or factors of.</summary>
+    public HashSet<string> LinkedFaults { get; } = [.. Evidence.Links.Select(link => link.Fault), .. Evidence.Factors.Select(factor => factor.Fault)];
+
     /// <summary>Nothing was run before.</summary>
     public static KnownCase Nothing { get; } = new([], new CaseEvidence([], [], [], []));
 
@@ -27,11 +30,14 @@ internal sealed record KnownCase(IReadOnlyList<Seen> Signs, CaseEvidence Evidenc
         && (Signs.Any(seen => index.WithoutOf(seen.Sign.Sign).Contains(added.Symptom))
             || Evidence.Implied.Any(one => one.Implied.Sign == Sign.Symptom(added.Symptom)));
 
+    /// <summary>The sign that a report states.</summary>
+    public static SeenSign SignOf(Report report) => new(Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present);
+
     /// <summary>The signs that a case states.</summary>
     public static IEnumerable<SeenSign> SignsOf(Case @case, Catalogue catalogue)
     {
         foreach (var report in @case.Reports)
-            yield return new SeenSign(Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present);
+            yield return SignOf(report);
         foreach (var code in @case.Codes)
             yield return new SeenSign(Sign.Code(code), [], null, true);
         foreach (var outcome in @case.Outcomes)

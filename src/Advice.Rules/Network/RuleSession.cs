@@ -5,7 +5,7 @@ using NRules;
 
 namespace Advice.Rules.Network;
 
-/// <summary>One NRules session for one case. What is known of the case beforehand is taken over.</summary>
+/// <summary>One NRules session for one case. What is known of the case beforehand is taken over; the signs are those that it has beside that.</summary>
 internal sealed class RuleSession : IRuleSession
 {
     private const int MostFirings = 100_000;
@@ -16,10 +16,11 @@ internal sealed class RuleSession : IRuleSession
     private readonly Workspace _work;
 
     private readonly CaseEvidence _known;
+    private readonly IEnumerable<SeenSign> _signs;
 
-    public RuleSession(Case @case, Catalogue catalogue, TriggerIndex index, KnownCase known)
+    public RuleSession(Case @case, Catalogue catalogue, TriggerIndex index, KnownCase known, IEnumerable<SeenSign> signs)
     {
-        _index = index;
+        (_index, _signs) = (index, signs);
         _known = known.Evidence;
         _inquiry = new Inquiry(@case, catalogue);
         _work = new Workspace(_inquiry, index, known);
@@ -28,7 +29,7 @@ internal sealed class RuleSession : IRuleSession
     public CaseEvidence Gather()
     {
         _session.Insert(_work);
-        _session.InsertAll(KnownCase.SignsOf(_inquiry.Case, _inquiry.Catalogue).SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
+        _session.InsertAll(_signs.SelectMany(sign => _work.See(new Seen(sign, reported: true))).ToList());
         _session.Fire(MostFirings);
         return new CaseEvidence(
             Sorted.Merge(

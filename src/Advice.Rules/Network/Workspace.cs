@@ -15,9 +15,7 @@ internal sealed class Workspace
     public Workspace(Inquiry inquiry, TriggerIndex index, KnownCase known)
     {
         (_inquiry, _index) = (inquiry, index);
-        _linkedFaults = new HashSet<string>(known.Evidence.Links.Count);
-        _linkedFaults.UnionWith(known.Evidence.Links.Select(link => link.Fault));
-        _linkedFaults.UnionWith(known.Evidence.Factors.Select(factor => factor.Fault));
+        _linkedFaults = new HashSet<string>(known.LinkedFaults);
         _signs = [.. known.Signs.Select(seen => seen.Sign)];
         foreach (var seen in known.Signs)
             inquiry.Add(seen);

@@ -57,6 +57,8 @@ internal sealed class Layers(IReadOnlyList<MappingNode> shipped, IReadOnlyDictio
         foreach (var mark in off.Where(mark => !ids.Contains((mark.Kind, mark.Id))))
         {
             var named = Mentions.Of(mark.Kind, mark.Id, Files).ToList();
+            if (mark.Kind == "wordings")
+                problems.Add(ErrorCode.StillNeeded, mark.Place, $"the {Noun(mark)} '{mark.Id}' cannot be switched off: answers need words for it; replace it instead");
             if (named.Count == 0)
                 continue;
             var some = string.Join(", ", named.Take(MostNamed).Select(one => $"{one.Kind} '{one.Id.Value}' ({one.Id.Place.File} line {one.Id.Place.Line})"));

@@ -6,7 +6,7 @@ namespace Advice.Rules.Overlays;
 /// <summary>Warns of whatever overlays take away or change that protects people: it must never happen unseen.</summary>
 internal static class ProtectionLost
 {
-    private static readonly string[] Protecting = ["cautions", "warns", "driving", "limits"];
+    private static readonly string[] Protecting = ["cautions", "warns", "driving", "limits", "wordings"];
 
     /// <summary>The warnings.</summary>
     /// <param name="shipped">The shipped set.</param>
@@ -15,9 +15,9 @@ internal static class ProtectionLost
     public static IReadOnlyList<RuleFileError> Of(Catalogue shipped, Tables laid, IReadOnlyList<OverlayManifest> manifests)
     {
         var problems = new Problems();
-        foreach (var mark in manifests.SelectMany(manifest => manifest.Off).Where(mark => Protecting.Contains(mark.Kind)))
+        foreach (var mark in manifests.SelectMany(manifest => manifest.Off).Where(Protects))
             problems.Add(WarningCode.CautionChanged, mark.Place, $"'{mark.Id}' under '{mark.Kind}' protects people and is switched off: {mark.Because}");
-        foreach (var mark in manifests.SelectMany(manifest => manifest.Replaces).Where(mark => mark.Kind != "limits" && Protecting.Contains(mark.Kind)))
+        foreach (var mark in manifests.SelectMany(manifest => manifest.Replaces).Where(mark => mark.Kind != "limits" && Protects(mark)))
             problems.Add(WarningCode.CautionChanged, mark.Place, $"'{mark.Id}' under '{mark.Kind}' protects people and is replaced; see that it still warns of the same");
         foreach (var check in laid.Checks.Bound)
         {
@@ -35,6 +35,9 @@ internal static class ProtectionLost
 
         return problems.InOrder;
     }
+
+    private static bool Protects(OverlayMark mark) =>
+        Protecting.Contains(mark.Kind) && (mark.Kind != "wordings" || (Sentences.All.TryGetValue(mark.Id, out var sentence) && sentence.Protects));
 
     private static bool IsLaxer(Limit limit, Limit was) =>
         limit.Unit != was.Unit || limit.Deficiency < was.Deficiency || (limit.Jurisdiction is not null && limit.Jurisdiction != was.Jurisdiction)

@@ -30,12 +30,12 @@ internal sealed class LinkRow : SignRow
     /// <param name="value">The abnormal value.</param>
     /// <param name="shows">That value in words.</param>
     /// <param name="catalogue">The knowledge.</param>
-    public LinkRow(Check check, Detects detects, string value, string shows, Catalogue catalogue)
+    public LinkRow(Check check, Detects detects, string value, Text shows, Catalogue catalogue)
     {
         (Sign, Fault, Rule, often) = (Sign.Outcome(check.Id, value), detects.Fault, check.Id, detects.Surely);
         (when, occasions, without) = (VehicleCondition.Always, [], []);
-        because = new Text($"{check.Title.Trade}: {shows}", $"{check.Title.Plain}: {shows}");
-        becauseDenied = new Text($"{check.Title.Trade}: not {shows}", $"{check.Title.Plain}: not {shows}");
+        because = new Text($"{check.Title.Trade}: {shows.Trade}", $"{check.Title.Plain}: {shows.Plain}");
+        becauseDenied = new Text($"{check.Title.Trade}: not {shows.Trade}", $"{check.Title.Plain}: not {shows.Plain}");
         exists = Exists(detects.Fault, catalogue);
     }
 

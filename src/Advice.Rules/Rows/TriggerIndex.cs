@@ -56,8 +56,9 @@ internal sealed class TriggerIndex
     {
         foreach (var abnormal in check.Abnormal)
         {
+            var says = check.Measure is null ? new Text(abnormal.Text, abnormal.Text) : catalogue.BeyondLimit;
             foreach (var detects in check.Detects.Where(detects => detects.Value is null || detects.Value == abnormal.Id))
-                yield return new LinkRow(check, detects, abnormal.Id, abnormal.Text, catalogue);
+                yield return new LinkRow(check, detects, abnormal.Id, says, catalogue);
         }
     }
 }

@@ -33,12 +33,14 @@ public sealed class RuleBook : IRuleBook
     public IReadOnlyList<SwitchedOff> SwitchedOff { get; init; } = [];
 
     /// <inheritdoc/>
-    public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index, KnownCase.Nothing);
+    public IRuleSession Open(Case @case) => new RuleSession(@case, Catalogue, _index, KnownCase.Nothing, KnownCase.SignsOf(@case, Catalogue));
 
     /// <inheritdoc/>
-    public IRuleSession Open(Case @case, CaseEvidence known, Report added)
+    public Func<Report, IRuleSession> Continue(Case @case, CaseEvidence known)
     {
         var before = KnownCase.Of(@case, known, Catalogue);
-        return new RuleSession(@case.With(added), Catalogue, _index, before.IsChangedBy(added, _index) ? KnownCase.Nothing : before);
+        return added => before.IsChangedBy(added, _index)
+            ? Open(@case.With(added))
+            : new RuleSession(@case.With(added), Catalogue, _index, before, [KnownCase.SignOf(added)]);
     }
 }

@@ -49,10 +49,11 @@ public static class RuleSetLoader
         var problems = new Problems();
         var files = Files(directory, problems);
         var revision = Revision.Of(files);
-        var nodes = Snapshot.Read(directory, revision) ?? ParsedFiles.Of(files, problems);
+        var sound = Snapshot.Read(directory, revision);
+        var nodes = sound ?? ParsedFiles.Of(files, problems);
         if (overlays.Count > 0)
             return Laid(files, nodes, overlays, tables, problems);
-        return new RuleBook(Bound(nodes, tables, problems), revision, []);
+        return new RuleBook(Bound(nodes, tables, problems, isSound: sound is not null), revision, []);
     }
 
     private static List<RuleFile> Files(string directory, Problems problems)
@@ -60,7 +61,7 @@ public static class RuleSetLoader
         var files = RuleFolder.Read(directory, problems).Where(file => !file.HoldsCases).ToList();
         if (files.Count == 0 && problems.None)
             problems.Add(ErrorCode.FileNotRead, new Place(directory, 1, 1), "there are no rule files in this folder");
-        return files;
+        return [.. files, .. BaseFiles.All];
     }
 
     private static RuleBook Laid(
@@ -109,10 +110,10 @@ public static class RuleSetLoader
     }
 
     /// <summary>The catalogue. Where a file could not be read, that others miss what it holds is no error of theirs.</summary>
-    private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems)
+    private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems, bool isSound = false)
     {
         var isWhole = problems.None;
-        var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
+        var catalogue = RuleSetBinder.Bind(nodes, tables, problems, isSound);
         return catalogue is null || !problems.None
             ? throw new RuleSetException([.. problems.InOrder.Where(error => isWhole || !ErrorCode.OfWhatIsMissed.Contains(error.Code))])
             : catalogue;

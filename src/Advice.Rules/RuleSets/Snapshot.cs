@@ -5,7 +5,8 @@ namespace Advice.Rules.RuleSets;
 
 /// <summary>
 /// The parsed files of a rule set beside them, so that a start need not parse them: that takes more time than all else. It is used only
-/// where it was written by this build of the program from exactly these files; it is checked as the files would be.
+/// where it was written by this build of the program from exactly these files, which had no errors then: entries are bound as those of the files
+/// would be, but whether they go together is not asked again.
 /// </summary>
 public static class Snapshot
 {

@@ -12,9 +12,6 @@ namespace Advice.Answers;
 /// <summary>Puts what was concluded into one document, in the reader's words.</summary>
 public sealed class AdviceWriter
 {
-    private const string Notice =
-        "This advice rests on general knowledge of vehicles. The vehicle maker's manual, local codes and the judgement of licensed people who see the vehicle come before it.";
-
     /// <summary>Version of the program.</summary>
     public static string Program { get; } =
         typeof(AdviceWriter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
@@ -28,6 +25,10 @@ public sealed class AdviceWriter
     private readonly JudgementWriter _judgements;
     private readonly SystemRanking _systems;
     private readonly OverlayWriter _overlays;
+    private readonly DrivingWriter _driving;
+    private readonly SummaryWriter _summary;
+    private readonly DueWriter _due;
+    private readonly QuestionWriter _questions;
 
     /// <summary>Writes what a rule set says.</summary>
     internal AdviceWriter(IRuleBook rules, OverlayWriter overlays)
@@ -41,6 +42,10 @@ public sealed class AdviceWriter
         _judgements = new(_catalogue);
         _systems = new(_catalogue);
         _overlays = overlays;
+        _driving = new(_catalogue);
+        _summary = new(_catalogue);
+        _due = new(_catalogue);
+        _questions = new(_catalogue);
     }
 
     /// <summary>The document.</summary>
@@ -54,18 +59,18 @@ public sealed class AdviceWriter
         var due = items.Where(naming.Names).ToList();
         var audience = advised.Case.Workshop.Reader;
         var (judgements, axles) = (_judgements.Write(reading.Judgements, advised), _judgements.Write(reading.AcrossAxles, advised));
-        var driving = DrivingWriter.Write(advised, [.. judgements, .. axles]);
+        var driving = _driving.Write(reading, advised, [.. judgements, .. axles]);
         var cautions = _cautions.Write(advised, [.. judgements, .. axles]);
         return new AdviceDocument
         {
             AsOf = advised.Case.AsOf,
             Program = Program,
             RuleSet = _ruleSet,
-            Summary = SummaryWriter.Write(advised, driving.Advice, reading.Complaint.NotUnderstood.Count > 0),
+            Summary = _summary.Write(reading, advised, driving.Advice, questions.Count > 0),
             Driving = driving,
             Understood = _understood.Write(reading, advised),
             Steps = [.. advised.Steps.Select((step, i) => _steps.Write(step, i + 1, advised))],
-            LeftOut = advised.LeftOut,
+            LeftOut = advised.LeftOut.Value,
             Systems =
             [
                 .. _systems.Of(advised.Case, advised.Suspicion).Select(one => new SystemDocument(
@@ -74,18 +79,18 @@ public sealed class AdviceWriter
             Suspects = SuspectWriter.Write(advised),
             Cautions = cautions,
             OrderOfWork = WorkWriter.OrderOfWork(advised, _catalogue),
-            Questions = [.. questions.Select(question => QuestionWriter.Write(question, audience))],
+            Questions = [.. questions.Select(question => _questions.Write(question, audience))],
             Judgements = judgements,
             AcrossAxles = axles,
-            Due = [.. due.Select(item => DueWriter.Write(item, audience))],
+            Due = [.. due.Select(item => _due.Write(item, audience))],
             Appointment = WorkWriter.Appointment(advised, driving.Advice),
             Normal =
             [
                 .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
                     .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
             ],
-            FromOverlays = _overlays.Write(naming, advised, reading.UnknownCodes, new(cautions.Select(caution => caution.Id), due.Select(item => item.Item.Id), judgements)),
-            Notice = Notice,
+            FromOverlays = _overlays.Write(naming, reading, advised, new(cautions.Select(caution => caution.Id), due.Select(item => item.Item.Id), judgements)),
+            Notice = Notice(audience),
         };
     }
 
@@ -96,11 +101,13 @@ public sealed class AdviceWriter
         var withoutSteps = Naming.Judgements.Of(advised);
         var cautions = _cautions.Write(withoutSteps, [.. judgements, .. axles]);
         return new JudgementsAnswer(
-            advised.Case.AsOf, Program, _ruleSet, DrivingWriter.Write(advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),
-            reading.FreezeFrameLeft, _overlays.Write(Naming.Judgements, advised, reading.UnknownCodes, new(cautions.Select(caution => caution.Id), [], judgements)), Notice);
+            advised.Case.AsOf, Program, _ruleSet, _driving.Write(reading, advised, [.. judgements, .. axles]), judgements, axles, cautions, _assumptions.Write(withoutSteps),
+            reading.FreezeFrameLeft, _overlays.Write(Naming.Judgements, reading, advised, new(cautions.Select(caution => caution.Id), [], judgements)), Notice(advised.Case.Workshop.Reader));
     }
 
     /// <summary>How the service items of a vehicle stand.</summary>
     public DueAnswer WriteDue(Case @case, IReadOnlyList<DueItem> due) =>
-        new(@case.AsOf, Program, _ruleSet, [.. due.Select(item => DueWriter.Write(item, @case.Workshop.Reader))], _overlays.Write(@case, due), Notice);
+        new(@case.AsOf, Program, _ruleSet, [.. due.Select(item => _due.Write(item, @case.Workshop.Reader))], _overlays.Write(@case, due), Notice(@case.Workshop.Reader));
+
+    private string Notice(Audience audience) => _catalogue.Say(audience, Sentences.Notice);
 }

@@ -7,21 +7,23 @@ namespace Advice.Answers;
 internal sealed class AssumptionWriter(Catalogue catalogue)
 {
     /// <summary>One sentence for each assumption.</summary>
-    public IReadOnlyList<string> Write(Advised advised) => [.. Sentences(advised)];
+    public IReadOnlyList<string> Write(Advised advised) => [.. Assumed(advised).Select(one => catalogue.Say(advised.Case.Workshop.Reader, one))];
 
-    private IEnumerable<string> Sentences(Advised advised)
+    private IEnumerable<Saying> Assumed(Advised advised)
     {
         var (@case, vehicle) = (advised.Case, advised.Case.Vehicle);
+        if (@case.SeveralVehicles)
+            yield return new(Sentences.SeveralVehicles);
         if (vehicle.Number(Vehicle.AgeYears) is null)
-            yield return "The model year is not stated: base rates are those of a vehicle ten years old.";
+            yield return new(Sentences.ModelYearNotStated);
         if (vehicle.Number(Vehicle.OdometerKm) is null)
-            yield return "The distance is not stated: base rates are those of a vehicle with 150,000 km.";
+            yield return new(Sentences.DistanceNotStated);
         foreach (var fact in OpenFacts(advised))
-            yield return $"We do not know {fact.Name}: what only some vehicles have counts by how common it is, and carries the condition.";
+            yield return new(Sentences.FactNotKnown, fact.Name);
         if (@case.Jurisdiction is null && (@case.Outcomes.Count > 0 || advised.Steps.Any(step => catalogue.LimitsByCheck[step.Check.Id].Any(limit => limit.Jurisdiction is not null))))
-            yield return "No jurisdiction is stated: the limits of all that are known are shown, and the strictest decides.";
+            yield return new(Sentences.JurisdictionNotStated);
         if (advised.Suspicion.LeftOut.Count > 0)
-            yield return $"Only the twelve most telling signs count; left out: {string.Join(", ", advised.Suspicion.LeftOut)}.";
+            yield return new(Sentences.SignsLeftOut, string.Join(", ", advised.Suspicion.LeftOut));
     }
 
     /// <summary>The facts that decide whether something in this answer exists on this vehicle.</summary>

@@ -6,18 +6,18 @@ using Advice.Steps;
 namespace Advice.Answers;
 
 /// <summary>Why a step belongs to an inspection although nothing that is known of this vehicle points to it.</summary>
-internal static class BaseRateWriter
+internal sealed class BaseRateWriter(Catalogue catalogue)
 {
     /// <summary>How common the worst that it looks for is among such vehicles.</summary>
-    public static ReasonDocument Write(Step step, Audience audience)
+    public ReasonDocument Write(Step step, Audience audience)
     {
         if (step.Suspects is not [var worst, ..])
-            return new ReasonDocument(step.Check.Id, "It belongs to every inspection.", null);
+            return new ReasonDocument(step.Check.Id, catalogue.Say(audience, Sentences.EveryInspection), null);
         var (fault, name) = (worst.Instance.Fault, worst.Instance.Fault.Name.For(audience));
         var oneIn = Math.Max(2, Math.Round(1 / worst.Probability));
         return new ReasonDocument(
             fault.Id,
-            string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(name[0])}{name[1..]}: about one in {oneIn:N0} vehicles like this one."),
+            catalogue.Say(audience, Sentences.OneIn, $"{char.ToUpperInvariant(name[0])}{name[1..]}", oneIn.ToString("N0", CultureInfo.InvariantCulture)),
             fault.Source.ToString());
     }
 }

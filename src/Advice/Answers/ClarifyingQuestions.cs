@@ -14,6 +14,8 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
 {
     private const int Most = 5;
 
+    private readonly QuestionWriter _questions = new(catalogue);
+
     /// <summary>The questions, at most five, each symptom once.</summary>
     public IEnumerable<IntakeQuestion> Of(CaseReading reading, IReadOnlyList<Question> questions)
     {
@@ -22,7 +24,7 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
         var unclear = reading.Complaint.Unread.SelectMany(unread => unread.Guesses, (unread, guess) => (guess, Words: (string?)unread.Text))
             .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives, (report, guess) => (guess, report.Words)))
             .ToLookup(one => one.guess.Confidence >= ComplaintReader.LeastGuess, one => Ask(one.guess.Symptom, one.Words, audience));
-        var telling = questions.Select(question => QuestionWriter.Write(question, audience))
+        var telling = questions.Select(question => _questions.Write(question, audience))
             .Select(question => new IntakeQuestion(question.Ask, question.Symptom, null, question.IfYes, question.IfNo));
         var heard = reading.Case.Reports.Count > 0 || reading.Case.Codes.Count > 0 || reading.Case.Outcomes.Count > 0;
         var spokenOf = reading.Complaint.Mentions.Select(mention => mention.System).ToHashSet();
@@ -37,6 +39,6 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
     private IntakeQuestion Ask(string symptom, string? about, Audience audience)
     {
         var asked = catalogue.Symptoms[symptom];
-        return new IntakeQuestion(asked.Ask, symptom, about, $"Then it counts: {asked.Name.For(audience)}.", "Then it is left out.");
+        return new IntakeQuestion(asked.Ask, symptom, about, catalogue.Say(audience, Sentences.ThenItCounts, asked.Name.For(audience)), catalogue.Say(audience, Sentences.ThenLeftOut));
     }
 }

@@ -43,7 +43,7 @@ internal sealed class CodeDecoder(Catalogue catalogue)
         if (Scope(families) != CodeScope.Standard && Caveat(families, audience) is { } caveat)
             return caveat;
         var about = families.Find(family => family.Starts.Length >= Family) ?? families.LastOrDefault();
-        return string.Join(": ", new[] { about?.Name.For(audience), "the exact meaning is not known to this rule set" }.OfType<string>());
+        return string.Join(": ", new[] { about?.Name.For(audience), catalogue.Say(audience, Sentences.CodeNotKnown) }.OfType<string>());
     }
 
     /// <summary>What the failure type byte says; null where there is none.</summary>

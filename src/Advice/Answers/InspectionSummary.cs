@@ -1,5 +1,5 @@
-using System.Globalization;
 using Advice.Documents;
+using Advice.Knowledge;
 
 namespace Advice.Answers;
 
@@ -7,12 +7,12 @@ namespace Advice.Answers;
 internal static class InspectionSummary
 {
     /// <summary>How much there is to do here and what stays undone, then what the advice says.</summary>
-    public static string Write(AdviceDocument document)
+    public static string Write(AdviceDocument document, Catalogue catalogue, Audience audience)
     {
-        var here = document.OrderOfWork.Sum(visit => visit.Checks.Count);
-        var leftOut = document.LeftOut.Count == 0 ? "" : $"; {document.LeftOut.Count} more that apply are left out";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"An inspection of {here} checks in {document.OrderOfWork.Sum(visit => visit.Minutes)} minutes{leftOut}. {document.Summary}");
+        var (here, minutes) = (document.OrderOfWork.Sum(visit => visit.Checks.Count), document.OrderOfWork.Sum(visit => visit.Minutes));
+        var whole = document.LeftOut.Count == 0
+            ? catalogue.Say(audience, Sentences.Inspection, here, minutes)
+            : catalogue.Say(audience, Sentences.InspectionCut, here, minutes, document.LeftOut.Count);
+        return $"{whole} {document.Summary}";
     }
 }

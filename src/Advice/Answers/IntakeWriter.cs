@@ -38,7 +38,7 @@ internal sealed class IntakeWriter(IRuleBook rules, OverlayWriter overlays)
             FreezeFrameLeft = reading.FreezeFrameLeft,
             NotUnderstood = [.. reading.Complaint.Unread.Select(unread => new UnreadText(unread.Text, unread.Start, unread.End, Guesses(unread.Guesses, audience)))],
             Questions = [.. _clarifying.Of(reading, questions)],
-            FromOverlays = overlays.Write(Naming.Intake, advised, reading.UnknownCodes, new([], reading.Complaint.Services.Select(heard => heard.Item).OfType<string>(), reading.Judgements)),
+            FromOverlays = overlays.Write(Naming.Intake, reading, advised, new([], reading.Complaint.Services.Select(heard => heard.Item).OfType<string>(), reading.Judgements)),
         };
     }
 

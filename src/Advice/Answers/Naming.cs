@@ -8,6 +8,9 @@ namespace Advice.Answers;
 /// <param name="Names">The service items that it names.</param>
 internal sealed record Naming(bool Steps, Func<DueItem, bool> Names)
 {
+    /// <summary>Whether it names the services that the text speaks of.</summary>
+    public bool Heard { get; init; }
+
     /// <summary>What was concluded, as far as an answer of this kind names it.</summary>
     public Advised Of(Advised advised) => Steps ? advised : advised with { Steps = [] };
 
@@ -18,7 +21,7 @@ internal sealed record Naming(bool Steps, Func<DueItem, bool> Names)
     public static Naming Inspection { get; } = new(true, item => item.Status != DueStatus.Later);
 
     /// <summary>What was read.</summary>
-    public static Naming Intake { get; } = new(false, _ => false);
+    public static Naming Intake { get; } = new(false, _ => false) { Heard = true };
 
     /// <summary>What findings mean.</summary>
     public static Naming Judgements { get; } = new(false, _ => false);

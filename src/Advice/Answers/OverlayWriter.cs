@@ -1,6 +1,7 @@
 using Advice.Documents;
 using Advice.Due;
 using Advice.Evidence;
+using Advice.Intake;
 using Advice.Judging;
 using Advice.Knowledge;
 
@@ -15,15 +16,15 @@ internal sealed class OverlayWriter(IRuleBook rules)
 
     /// <summary>Those entries, by kind and id.</summary>
     /// <param name="naming">What an answer of this kind names.</param>
+    /// <param name="reading">How the request was read.</param>
     /// <param name="advised">What was concluded.</param>
-    /// <param name="unknownCodes">Trouble codes that the set does not know.</param>
     /// <param name="named">What the answer names beside that.</param>
-    public IReadOnlyList<OverlayEntry> Write(Naming naming, Advised advised, IReadOnlyList<string> unknownCodes, NamedEntries named)
+    public IReadOnlyList<OverlayEntry> Write(Naming naming, CaseReading reading, Advised advised, NamedEntries named)
     {
         if (rules.Catalogue.Overlays.Count == 0)
             return [];
         var used = Own(_used.Of(naming.Of(advised), named));
-        return InOrder(used.Concat(_below.SelectMany(below => below.Of(advised.Case, unknownCodes, naming, named.Judgements))));
+        return InOrder(used.Concat(_below.SelectMany(below => below.Of(reading, naming, named.Judgements))));
     }
 
     /// <summary>The service items of overlays among all that a vehicle has, and those switched off that it would have.</summary>
@@ -40,6 +41,10 @@ internal sealed class OverlayWriter(IRuleBook rules)
             .Concat(Own(_limits.For(rules.Catalogue.Checks[request.Check], request.Position, @case).Select(limit => (UsedEntries.Limit, limit.Id))))
             .Concat(_below.SelectMany(below => below.Limits(request.Check, request.Position, @case))));
     }
+
+    /// <summary>The meanings of overlays among those of a verdict, and those switched off that it would have had.</summary>
+    public IReadOnlyList<OverlayEntry> Write(ComputationDocument computed) => rules.Catalogue.Overlays.Count == 0 ? [] : InOrder(
+        Own(_used.MeaningsOf(computed).Select(meaning => (UsedEntries.Meaning, meaning.Id))).Concat(_below.SelectMany(below => below.Meanings(computed))));
 
     private IEnumerable<OverlayEntry> Own(IEnumerable<(string Kind, string Id)> used) =>
         used.Distinct().Select(entry => rules.Catalogue.OverlayEntries.GetValueOrDefault(entry)).OfType<OverlayEntry>();

@@ -6,20 +6,21 @@ using Advice.Questions;
 namespace Advice.Answers;
 
 /// <summary>A question with what each answer would change.</summary>
-internal static class QuestionWriter
+internal sealed class QuestionWriter(Catalogue catalogue)
 {
     /// <summary>The question for that reader.</summary>
-    public static QuestionDocument Write(Question question, Audience audience) => new(
-        question.Symptom.Ask, question.Symptom.Id, Then(question.IfYes, audience), Then(question.IfNo, audience), Math.Round(question.Worth, 4));
+    public QuestionDocument Write(Question question, Audience audience) => new(
+        question.Symptom.Ask, question.Symptom.Id, Then(question.IfYes, Sentences.ThenNothingSuspected, audience),
+        Then(question.IfNo, Sentences.ThenSomethingElse, audience), Math.Round(question.Worth, 4));
 
-    private static string Then(Prospect prospect, Audience audience)
+    private string Then(Prospect prospect, Sentence otherwise, Audience audience)
     {
         if (prospect.Likeliest is not { } likeliest)
-            return "Then nothing is suspected.";
+            return catalogue.Say(audience, otherwise);
         var fault = string.Create(
             CultureInfo.InvariantCulture, $"{likeliest.Instance.Fault.Name.For(audience)} ({Math.Round(likeliest.Probability * 100)} %)");
         return prospect.First is { } first
-            ? $"Then the first step is: {first.Title.For(audience)}. Most likely: {fault}."
-            : $"Most likely then: {fault}.";
+            ? catalogue.Say(audience, Sentences.ThenFirstStep, first.Title.For(audience), fault)
+            : catalogue.Say(audience, Sentences.ThenMostLikely, fault);
     }
 }

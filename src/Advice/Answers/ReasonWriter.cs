@@ -8,7 +8,7 @@ namespace Advice.Answers;
 /// <summary>Why a fault is suspected: the signs that it shows, and what makes it likely on this vehicle.</summary>
 internal static class ReasonWriter
 {
-    /// <summary>The reasons for a suspect: signs by strength, then factors by odds, each rule once.</summary>
+    /// <summary>The reasons for a suspect: signs by strength, then factors by odds, each rule and each text once.</summary>
     public static IEnumerable<ReasonDocument> Write(Suspect suspect, Advised advised)
     {
         var audience = advised.Case.Workshop.Reader;
@@ -18,7 +18,7 @@ internal static class ReasonWriter
         var factors = advised.Evidence.Factors.Where(factor => factor.Fault == suspect.Instance.Fault.Id && factor.Rule.Odds > 1)
             .OrderByDescending(factor => factor.Rule.Odds).ThenBy(factor => factor.Rule.Id, StringComparer.Ordinal)
             .Select(factor => Reason(factor.Rule, audience));
-        return signs.Concat(factors).DistinctBy(reason => reason.Rule);
+        return signs.Concat(factors).DistinctBy(reason => reason.Rule).DistinctBy(reason => reason.Text);
     }
 
     /// <summary>The reason that a rule gives.</summary>

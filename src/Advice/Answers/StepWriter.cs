@@ -14,6 +14,7 @@ internal sealed class StepWriter(Catalogue catalogue)
 
     private readonly LimitChoice _limits = new(catalogue);
     private readonly CautionWriter _cautions = new(catalogue);
+    private readonly BaseRateWriter _baseRates = new(catalogue);
 
     /// <summary>The step at that place in the list.</summary>
     public StepDocument Write(Step step, int rank, Advised advised)
@@ -49,11 +50,11 @@ internal sealed class StepWriter(Catalogue catalogue)
         };
     }
 
-    private static List<ReasonDocument> Reasons(Step step, Advised advised)
+    private List<ReasonDocument> Reasons(Step step, Advised advised)
     {
         List<ReasonDocument> reasons =
             [.. step.Suspects.SelectMany(suspect => Reasons(suspect, advised)).DistinctBy(reason => reason.Rule).Take(MostReasons)];
-        return reasons.Count > 0 ? reasons : [BaseRateWriter.Write(step, advised.Case.Workshop.Reader)];
+        return reasons.Count > 0 ? reasons : [_baseRates.Write(step, advised.Case.Workshop.Reader)];
     }
 
     /// <summary>A step looks for several faults, so that each reason has to say for which.</summary>

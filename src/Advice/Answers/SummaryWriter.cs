@@ -1,40 +1,47 @@
+using Advice.Intake;
 using Advice.Knowledge;
 
 namespace Advice.Answers;
 
 /// <summary>The answer in a few plain sentences.</summary>
-internal static class SummaryWriter
+internal sealed class SummaryWriter(Catalogue catalogue)
 {
     /// <summary>Whether to drive, what to look at first, and what was left out.</summary>
-    public static string Write(Advised advised, DrivingAdvice driving, bool textLeft) =>
-        string.Join(' ', Sentences(advised, driving, textLeft));
+    /// <param name="reading">How the request was read.</param>
+    /// <param name="advised">What was concluded.</param>
+    /// <param name="driving">Whether it may be driven.</param>
+    /// <param name="asks">Whether a question follows.</param>
+    public string Write(CaseReading reading, Advised advised, DrivingAdvice driving, bool asks) => string.Join(' ', Lines(reading, advised, driving, asks));
 
-    private static IEnumerable<string> Sentences(Advised advised, DrivingAdvice driving, bool textLeft)
+    private IEnumerable<string> Lines(CaseReading reading, Advised advised, DrivingAdvice driving, bool asks)
     {
         var (workshop, audience) = (advised.Case.Workshop, advised.Case.Workshop.Reader);
+        if (driving != DrivingAdvice.Normal || advised.Steps.Count > 0)
+            yield return catalogue.Say(audience, Driving(driving));
         if (advised.Steps is [var best, ..])
         {
-            yield return Driving(driving);
             var first = advised.Steps.FirstOrDefault(step => workshop.CanDo(step.Check));
-            yield return $"First step: {(first ?? best).Check.Title.For(audience)}.";
+            yield return catalogue.Say(audience, Sentences.FirstStep, (first ?? best).Check.Title.For(audience));
             if (first is null)
-                yield return "None of the steps can be done here: they need a technician, a lift or more time.";
+                yield return catalogue.Say(audience, Sentences.NoStepHere);
             yield break;
         }
 
-        if (driving > DrivingAdvice.Normal)
-            yield return Driving(driving);
-        yield return advised.Suspicion.Raised.Count > 0 ? "Something is suspected, but no further check is known that would find it."
-            : advised.Evidence.Normals.Count > 0 ? "What is noticed is normal; there is nothing to inspect because of it."
-            : textLeft && advised.Case.Reports.Count == 0 ? "Nothing in the complaint was recognised, so there is nothing to advise yet. Say what you see, hear, feel or smell, and when."
-            : "Nothing points to a fault, so there is nothing to inspect because of it.";
+        yield return catalogue.Say(
+            audience,
+            advised.Suspicion.Raised.Count > 0 ? Sentences.NoCheckFindsIt
+            : advised.Evidence.Normals.Count > 0 ? Sentences.IsNormal
+            : reading.TellsNothing && reading.Case.Reports.Count > 0 && asks ? Sentences.SomethingElse
+            : reading.TellsNothing && reading.Complaint.Unread.Count > 0 ? Sentences.NothingRecognised
+            : Sentences.NothingPointsToAFault);
     }
 
-    private static string Driving(DrivingAdvice driving) => driving switch
+    private static Sentence Driving(DrivingAdvice driving) => driving switch
     {
-        DrivingAdvice.Stop => "Do not drive it.",
-        DrivingAdvice.WorkshopOnly => "Drive it only gently and straight to a workshop.",
-        DrivingAdvice.Soon => "It may be driven, but have it seen to within days.",
-        _ => "It may be driven as usual until it is looked at.",
+        DrivingAdvice.Stop => Sentences.DrivingStop,
+        DrivingAdvice.WorkshopOnly => Sentences.DrivingWorkshopOnly,
+        DrivingAdvice.Soon => Sentences.DrivingSoon,
+        DrivingAdvice.Unknown => Sentences.DrivingUnknown,
+        _ => Sentences.DrivingNormal,
     };
 }

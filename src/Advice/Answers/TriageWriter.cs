@@ -10,15 +10,17 @@ internal sealed class TriageWriter(IRuleBook rules, OverlayWriter overlays)
     private const int Most = 3;
     private const int Decimals = 4;
 
+    private readonly DrivingWriter _driving = new(rules.Catalogue);
+
     public TriageDocument Write(CaseReading reading, Advised advised)
     {
-        var driving = DrivingWriter.Write(advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
+        var driving = _driving.Write(reading, advised, [.. reading.Judgements, .. reading.AcrossAxles]).Advice;
         var appointment = WorkWriter.Appointment(advised, driving);
         return new TriageDocument(
             driving, Math.Round(advised.Suspicion.Raised.Sum(suspect => suspect.Weight), Decimals),
             [.. advised.Steps.Take(Most).Select(step => step.Check.Id)],
             [.. advised.Suspicion.Raised.Select(suspect => suspect.Instance.Fault.Id).Distinct().Take(Most)],
             appointment.Minutes, appointment.Lift, appointment.WithinDays, rules.Revision,
-            [.. overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, NamedEntries.None).Select(entry => entry.Overlay).Distinct()]);
+            [.. overlays.Write(Naming.Suspects, reading, advised, NamedEntries.None).Select(entry => entry.Overlay).Distinct()]);
     }
 }

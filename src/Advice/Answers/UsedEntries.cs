@@ -16,6 +16,15 @@ internal sealed class UsedEntries(Catalogue catalogue)
     /// <summary>The kind of entry that a check is.</summary>
     public const string Check = "check";
 
+    /// <summary>The kind of entry that the meaning of a verdict is.</summary>
+    public const string Meaning = "meaning";
+
+    /// <summary>The kind of entry that a symptom is.</summary>
+    public const string Symptom = "symptom";
+
+    /// <summary>The kind of entry that an occasion is.</summary>
+    public const string Occasion = "occasion";
+
     private readonly LimitChoice _limits = new(catalogue);
 
     /// <summary>Those entries, by kind and id, some of them more than once.</summary>
@@ -29,20 +38,21 @@ internal sealed class UsedEntries(Catalogue catalogue)
             .Concat(faults.Select(fault => ("fault", fault.Id)))
             .Concat(faults.Select(fault => ("ageing", fault.Ageing.Id)))
             .Concat(faults.Select(fault => ("consequence", fault.Consequence.Id)))
-            .Concat(advised.Case.Reports.Select(report => ("symptom", report.Symptom)))
-            .Concat(advised.Case.Reports.SelectMany(report => report.Occasions).Select(occasion => ("occasion", occasion)))
+            .Concat(advised.Case.Reports.Select(report => (Symptom, report.Symptom)))
+            .Concat(advised.Case.Reports.SelectMany(report => report.Occasions).Select(occasion => (Occasion, occasion)))
             .Concat(advised.Case.Codes.Select(code => ("trouble code", code)))
             .Concat(advised.Case.Codes.SelectMany(catalogue.FamiliesOf).Select(family => ("family of codes", family.Id)))
             .Concat(steps.Select(check => (Check, check.Id)))
             .Concat(steps.Select(check => ("area", check.Area.Id)))
             .Concat(steps.SelectMany(check => check.Needs, (_, need) => ("set-up", need.Id)))
             .Concat(Limits(steps, advised.Case).Select(limit => (Limit, limit.Id)))
-            .Concat(named.Judgements.SelectMany(judgement => judgement.Arithmetic).SelectMany(Meanings).Select(meaning => ("meaning", meaning.Id)))
+            .Concat(named.Judgements.SelectMany(judgement => judgement.Arithmetic).SelectMany(MeaningsOf).Select(meaning => (Meaning, meaning.Id)))
             .Concat(named.Cautions.Select(caution => ("caution", caution)))
             .Concat(named.Services.Select(service => (ServiceItem, service)));
     }
 
-    private IEnumerable<Meaning> Meanings(ComputationDocument given) =>
+    /// <summary>What the verdict of a computation means.</summary>
+    public IEnumerable<Knowledge.Meaning> MeaningsOf(ComputationDocument given) =>
         catalogue.MeaningsByComputation[given.Computation].Where(meaning => given.Verdict is { } verdict && meaning.Verdicts.Contains(verdict));
 
     private IEnumerable<string> Rules(Advised advised) =>

@@ -21,15 +21,14 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
     {
         var audience = advised.Case.Workshop.Reader;
         var failed = check.Conditions.FirstOrDefault(condition => condition.Status == ConditionStatus.Failed);
-        var own = check.Rank is { } rank ? $"It is step {rank}."
-            : failed is not null ? "It is no step."
-            : check.Before.Count > 0 ? "It is no step: the minutes go to what finds more in them."
-            : "It is no step: nothing that it finds is raised by this case.";
-        var before = check.Before.Count == 0 ? null : $"Before it the same is looked for by: {string.Join("; ", check.Before.Select(step => $"{step.Check.Title.For(audience)} (step {step.Rank})"))}.";
-        var change = check.Changes is [var one, ..] ? $"{Changed(one)} would make it step {one.Rank}: {Text(one)}"
-            : check.Rank <= 3 || failed is not null ? null : "We found no small change that would make it one of the first three steps.";
+        var own = check.Rank is { } rank ? Say(audience, Sentences.IsStep, rank)
+            : Say(audience, failed is not null ? Sentences.IsNoStep : check.Before.Count > 0 ? Sentences.MinutesGoElsewhere : Sentences.FindsNothingHere);
+        var before = check.Before.Count == 0 ? null
+            : Say(audience, Sentences.StepsBefore, string.Join("; ", check.Before.Select(step => Say(audience, Sentences.StepOfRank, step.Check.Title.For(audience), step.Rank))));
+        var change = check.Changes is [var one, ..] ? Say(audience, Sentences.WouldBeStep, Changed(one, audience), one.Rank, Text(one, audience))
+            : check.Rank <= WhyNot.Front || failed is not null ? null : Say(audience, Sentences.NoChangeToStep);
         // Where the check makes no sense, neither do its faults.
-        var wrong = Wrong(failed);
+        var wrong = Wrong(failed, audience);
         var faults = wrong is null ? check.Faults.Take(1).Select(fault => Summary(fault, audience)) : [wrong];
         return Document(reading, advised, check, check.Conditions, check.Faults, string.Join(' ', [own, .. new[] { failed?.Text, before, change }.OfType<string>(), .. faults]));
     }
@@ -47,7 +46,7 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
             Changes = [.. (check?.Changes ?? []).Select(Write)],
             Conditions = [.. conditions.Select(Write)],
             Faults = [.. faults.Select(fault => Write(fault, advised.Case.Workshop.Reader))],
-            FromOverlays = overlays.Write(Naming.Suspects, advised, reading.UnknownCodes, NamedEntries.None),
+            FromOverlays = overlays.Write(Naming.Suspects, reading, advised, NamedEntries.None),
         };
 
     private string Summary(FaultInCase fault, Audience audience)
@@ -55,14 +54,12 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
         var name = fault.Fault.Name.For(audience);
         var missing = fault.Conditions.FirstOrDefault(Explains);
         var standing = fault.Rank is { } rank
-            ? FormattableString.Invariant($"{Capital(name)}: suspect number {rank}, {Math.Round(fault.Probability!.Value * 100, 1)} %.")
-            : $"{Capital(name)}: not raised by this case. {missing?.Text ?? "Nothing that it shows is reported."}";
-        var wrong = Wrong(missing);
-        var change = fault.Changes is [var one, ..] ? $" {Changed(one)} would bring it to place {one.Rank}: {Text(one)}"
-            : fault.Rank <= 3 ? ""
-            : wrong is not null ? $" {wrong}"
-            : " We found no small change that would bring it among the first three.";
-        return standing + change;
+            ? Say(audience, Sentences.SuspectNumber, Capital(name), rank, Math.Round(fault.Probability!.Value * 100, 1))
+            : Say(audience, Sentences.NotRaised, Capital(name), missing?.Text ?? Say(audience, Sentences.NothingReported));
+        var change = fault.Changes is [var one, ..] ? Say(audience, Sentences.WouldBePlace, Changed(one, audience), one.Rank, Text(one, audience))
+            : fault.Rank <= WhyNot.Front ? null
+            : Wrong(missing, audience) ?? Say(audience, Sentences.NoChangeToSuspect);
+        return change is null ? standing : $"{standing} {change}";
     }
 
     /// <summary>Whether a condition says why a fault was not raised. A factor that does not apply explains nothing, nor does what other vehicles show.</summary>
@@ -70,8 +67,8 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
         && (Rule(condition) is FitsRule || (Rule(condition) is ShowsRule && !condition.Parts.Any(part => part is { Kind: ConditionKind.Fact, Status: ConditionStatus.Failed })));
 
     /// <summary>The facts that rule something out; null where none does.</summary>
-    private string? Wrong(Condition? failed) => failed is not null && Rule(failed) is FitsRule
-        ? $"Only this, if it was stated wrongly, would change that: {string.Join("; ", failed.Parts.Where(part => part.Status == ConditionStatus.Failed).Select(part => part.Text))}."
+    private string? Wrong(Condition? failed, Audience audience) => failed is not null && Rule(failed) is FitsRule
+        ? Say(audience, Sentences.StatedWrongly, string.Join("; ", failed.Parts.Where(part => part.Status == ConditionStatus.Failed).Select(part => part.Text)))
         : null;
 
     private Rule? Rule(Condition condition) => rules.Catalogue.Rules.GetValueOrDefault(condition.Rule);
@@ -82,21 +79,20 @@ internal sealed class WhyNotWriter(IRuleBook rules, OverlayWriter overlays)
         [.. fault.Changes.Select(Write)],
         [.. fault.LookAt.Select(check => new LookAtDocument(check.Id, check.Title.For(audience), check.Minutes))]);
 
-    private static string Changed(Counterfactual one) => one.Changes switch
+    private string Changed(Counterfactual one, Audience audience) => Say(audience, one.Changes switch
     {
-        [{ Kind: ChangeKind.Symptom }] => "A yes to this question",
-        [{ Kind: ChangeKind.Fact }] => "To know this",
-        [_] => "This",
-        _ => "Both of these",
-    };
+        [{ Kind: ChangeKind.Symptom }] => Sentences.YesToThis,
+        [{ Kind: ChangeKind.Fact }] => Sentences.ToKnowThis,
+        [_] => Sentences.This,
+        _ => Sentences.BothOfThese,
+    });
 
-    private static string Text(Counterfactual one)
-    {
-        var text = string.Join(" Also: ", one.Changes.Select(change => Sentence(change.Text)));
-        return Capital(text);
-    }
+    private string Text(Counterfactual one, Audience audience) =>
+        Capital(one.Changes.Select(change => Ended(change.Text)).Aggregate((first, second) => Say(audience, Sentences.Also, first, second)));
 
-    private static string Sentence(string text) => text[^1] is '.' or '?' or ')' ? text : $"{text}.";
+    private string Say(Audience audience, Sentence sentence, params ReadOnlySpan<object?> slots) => rules.Catalogue.Say(audience, sentence, slots);
+
+    private static string Ended(string text) => text[^1] is '.' or '?' or ')' ? text : $"{text}.";
 
     private static ChangeDocument Write(Counterfactual one) => new(
         [.. one.Changes.Select(change => new ChangePartDocument(change.Kind, change.Id, change.Text, change.At, change.Value.DeepClone()))], one.Rank, SuspectWriter.Rounded(one.Probability));

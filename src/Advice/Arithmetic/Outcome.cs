@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Arithmetic;
 
 /// <summary>What came of a computation: values, or why there are none.</summary>
@@ -10,7 +12,7 @@ public sealed record Outcome
     public string? Verdict { get; init; }
 
     /// <summary>What to bear in mind.</summary>
-    public IReadOnlyList<string> Notes { get; init; } = [];
+    public IReadOnlyList<Sentence> Notes { get; init; } = [];
 
     /// <summary>The input that does not go with the others; null where all is well.</summary>
     public Input? Refused { get; init; }
@@ -31,5 +33,5 @@ public sealed record Outcome
     public Outcome As(string verdict) => this with { Verdict = verdict };
 
     /// <summary>The same with a note, where it applies.</summary>
-    public Outcome Note(bool applies, string note) => applies ? this with { Notes = [.. Notes, note] } : this;
+    public Outcome Note(bool applies, Sentence note) => applies ? this with { Notes = [.. Notes, note] } : this;
 }

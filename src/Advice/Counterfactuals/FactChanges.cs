@@ -5,14 +5,14 @@ using Advice.Vehicles;
 namespace Advice.Counterfactuals;
 
 /// <summary>Facts that nobody stated and that tests on the vehicle ask for, each with values that pass or fail the test.</summary>
-internal static class FactChanges
+internal sealed class FactChanges(Catalogue catalogue)
 {
     /// <summary>What fewer vehicles have is not worth asking for only because it rules others out.</summary>
     private const double Common = 0.1;
 
     /// <summary>The values with which open tests pass.</summary>
-    public static IEnumerable<Change> Passing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
-        .SelectMany(test => test.Fact.Kind == FactKind.Number ? [Number(test, @case.AsOf)] : test.Words.Select(word => Word(test.Fact, word))).OfType<Change>();
+    public IEnumerable<Change> Passing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
+        .SelectMany(test => test.Fact.Kind == FactKind.Number ? [Number(test, @case)] : test.Words.Select(word => Word(test.Fact, word))).OfType<Change>();
 
     /// <summary>The common words with which open tests fail.</summary>
     public static IEnumerable<Change> Failing(IEnumerable<VehicleCondition> conditions, Case @case) => Open(conditions, @case)
@@ -25,12 +25,12 @@ internal static class FactChanges
         ? Of(fact.Id, $"{fact.Name}: {FactWords.Value(fact, word)}", member) with { Share = fact.Shares.GetValueOrDefault(word) }
         : null;
 
-    private static Change? Number(FactTest test, DateOnly asOf)
+    private Change? Number(FactTest test, Case @case)
     {
         if (test.Fact.Id == Vehicle.AgeYears)
         {
-            var year = test.AtLeast is { } least ? asOf.Year - (int)Math.Ceiling(least) : asOf.Year - (int)Math.Ceiling(test.Below!.Value) + 1;
-            return FactMember.Of("modelYear", year) is { } ofYear ? Of(test.Fact.Id, $"the model year: {year}", ofYear) : null;
+            var year = test.AtLeast is { } least ? @case.AsOf.Year - (int)Math.Ceiling(least) : @case.AsOf.Year - (int)Math.Ceiling(test.Below!.Value) + 1;
+            return FactMember.Of("modelYear", year) is { } ofYear ? Of(test.Fact.Id, catalogue.Say(@case.Workshop.Reader, Sentences.ModelYearOf, year), ofYear) : null;
         }
 
         // The nearest round number within: of what only has to be low, half.

@@ -1,15 +1,15 @@
 using System.Globalization;
 using Advice.Knowledge;
-using Advice.Vehicles;
 
 namespace Advice.Counterfactuals;
 
 /// <summary>Facts of a vehicle in words.</summary>
-internal static class FactWords
+internal sealed class FactWords(Catalogue catalogue)
 {
     /// <summary>Each test of a condition, and what is known of the fact.</summary>
-    public static IEnumerable<ConditionPart> Parts(VehicleCondition when, Vehicle vehicle) => when.Tests.Select(test => new ConditionPart(
-        ConditionKind.Fact, test.Fact.Id, Status(test.Test(vehicle)), $"{test.Fact.Name}: {Asked(test)} ({Stated(test.Fact, vehicle)})"));
+    public IEnumerable<ConditionPart> Parts(VehicleCondition when, Case @case) => when.Tests.Select(test => new ConditionPart(
+        ConditionKind.Fact, test.Fact.Id, Status(test.Test(@case.Vehicle)),
+        $"{test.Fact.Name}: {Asked(test, @case.Workshop.Reader)} ({Stated(test.Fact, @case)})"));
 
     /// <summary>A value of a fact.</summary>
     public static string Value(VehicleFact fact, string word) =>
@@ -23,13 +23,17 @@ internal static class FactWords
         _ => ConditionStatus.Unknown,
     };
 
-    private static string Asked(FactTest test) => test.Fact.Kind != FactKind.Number
+    private string Asked(FactTest test, Audience audience) => test.Fact.Kind != FactKind.Number
         ? string.Join(" or ", test.Words.Select(word => Value(test.Fact, word)))
-        : string.Join(", ", new[] { Bound("at least", test.AtLeast), Bound("below", test.Below) }.OfType<string>());
+        : string.Join(", ", new[] { Bound(Sentences.AtLeast, test.AtLeast), Bound(Sentences.Below, test.Below) }.OfType<Saying>().Select(bound => catalogue.Say(audience, bound)));
 
-    private static string? Bound(string word, double? number) => number is { } bound ? string.Create(CultureInfo.InvariantCulture, $"{word} {bound}") : null;
+    private static Saying? Bound(Sentence sentence, double? number) => number is { } bound ? new(sentence, bound) : null;
 
-    private static string Stated(VehicleFact fact, Vehicle vehicle) => fact.Kind == FactKind.Number
-        ? vehicle.Number(fact.Id) is { } number ? string.Create(CultureInfo.InvariantCulture, $"stated: {Math.Round(number, 1)}") : "not stated"
-        : vehicle.Word(fact.Id) is { } word ? $"stated: {Value(fact, word)}" : "not stated";
+    private string Stated(VehicleFact fact, Case @case)
+    {
+        var value = fact.Kind == FactKind.Number
+            ? @case.Vehicle.Number(fact.Id) is { } number ? Math.Round(number, 1).ToString(CultureInfo.InvariantCulture) : null
+            : @case.Vehicle.Word(fact.Id) is { } word ? Value(fact, word) : null;
+        return catalogue.Say(@case.Workshop.Reader, value is null ? new Saying(Sentences.NotStated) : new Saying(Sentences.Stated, value));
+    }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using Advice.Documents;
 using Advice.Findings;
@@ -40,15 +39,15 @@ internal sealed class FindingChanges(Catalogue catalogue)
         {
             var value = UnitConversion.Convert(new Quantity { Value = bound!.Value, Unit = unit }, check.Measure.Unit) + (by * span);
             if (value is { } beyond && beyond >= check.Measure.PlausibleMinimum && beyond <= check.Measure.PlausibleMaximum)
-                yield return Value(check, position, Math.Round(beyond, 3), FormattableString.Invariant($"{(by < 0 ? "below" : "above")} {bound.Value:0.###} {unit}"), @case.Workshop.Reader);
+                yield return Value(check, position, Math.Round(beyond, 3), by < 0 ? Sentences.BelowSuchAs : Sentences.AboveSuchAs, FormattableString.Invariant($"{bound.Value:0.###} {unit}"), @case.Workshop.Reader);
         }
     }
 
     private static string? Place(Check check) => check.Places is [var first, ..] ? first : null;
 
-    private static Change Value(Check check, string? position, double value, string beyond, Audience audience) => Of(
+    private Change Value(Check check, string? position, double value, Sentence beyond, string limit, Audience audience) => Of(
         new FindingReport { Check = check.Id, Position = position, Value = value, Unit = check.Measure!.Unit },
-        string.Create(CultureInfo.InvariantCulture, $"{check.Title.For(audience)}: {beyond}, such as {value} {check.Measure.Unit}"), ("value", value), ("unit", check.Measure.Unit));
+        $"{check.Title.For(audience)}: {catalogue.Say(audience, beyond, limit, FormattableString.Invariant($"{value} {check.Measure.Unit}"))}", ("value", value), ("unit", check.Measure.Unit));
 
     private static Change Of(FindingReport finding, string text, params (string Name, JsonNode Value)[] members)
     {

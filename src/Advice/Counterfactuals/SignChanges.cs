@@ -19,7 +19,7 @@ internal sealed class SignChanges(Catalogue catalogue)
         var symptoms = open.Where(rule => rule.Sign.Kind == SignKind.Symptom).ToList();
         return symptoms.Where(rule => reports[rule.Sign.Id].Any() && reports[rule.Sign.Id].All(report => report.Present))
             .SelectMany(rule => rule.Occasions.Where(occasion => !reports[rule.Sign.Id].Any(report => report.Occasions.Contains(occasion))), (rule, occasion) => (rule.Sign.Id, occasion))
-            .Distinct().Take(MostOfAKind).Select(one => Reported(ChangeKind.Occasion, one.Id, [one.occasion], $"{catalogue.Symptoms[one.Id].Name.For(@case.Workshop.Reader)} {catalogue.Occasions[one.occasion].Name}"))
+            .Distinct().Take(MostOfAKind).Select(one => Reported(ChangeKind.Occasion, one.Id, [one.occasion], $"{catalogue.Symptoms[one.Id].Name.For(@case.Workshop.Reader)}, {catalogue.Occasions[one.occasion].Name}"))
             .Concat(symptoms.Where(rule => !reports[rule.Sign.Id].Any()).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)
                 .Select(rule => Reported(ChangeKind.Symptom, rule.Sign.Id, rule.Occasions, Question(rule))))
             .Concat(open.Where(rule => rule.Sign.Kind == SignKind.Code && !@case.Codes.Contains(rule.Sign.Id)).DistinctBy(rule => rule.Sign.Id).Take(MostOfAKind)
@@ -33,8 +33,8 @@ internal sealed class SignChanges(Catalogue catalogue)
         return new Change(kind, symptom, text, "/symptoms/-", json, request => request with { Symptoms = [.. request.Symptoms, report] });
     }
 
-    private static Change Stored(TroubleCode code, Audience audience) => new(
-        ChangeKind.Code, code.Id, $"trouble code {code.Id} is stored: {code.Meaning.For(audience)}", "/troubleCodes/-", JsonValue.Create(code.Id),
+    private Change Stored(TroubleCode code, Audience audience) => new(
+        ChangeKind.Code, code.Id, catalogue.Say(audience, Sentences.CodeStored, code.Id, code.Meaning.For(audience)), "/troubleCodes/-", JsonValue.Create(code.Id),
         request => request with { TroubleCodes = [.. request.TroubleCodes, code.Id] });
 
     /// <summary>The question that asks for exactly what is tried.</summary>

@@ -6,31 +6,32 @@ namespace Advice.Counterfactuals;
 internal sealed class SignConditions(Catalogue catalogue, Advised advised)
 {
     private readonly Audience _audience = advised.Case.Workshop.Reader;
+    private readonly FactWords _facts = new(catalogue);
 
     /// <summary>The condition of one rule.</summary>
     public Condition Of(ShowsRule rule)
     {
         var when = rule.Occasions.Count == 0 ? "" : $" ({Occasions(rule.Occasions)})";
         var (status, why) = Standing(rule);
-        return new Condition(rule.Id, status, $"It shows itself by: {Name(rule.Sign)}{when}. {why} {rule.Because.For(_audience)}", [.. Parts(rule)]);
+        return new Condition(rule.Id, status, $"{Say(Sentences.ShowsBy, Name(rule.Sign) + when)} {why} {rule.Because.For(_audience)}", [.. Parts(rule)]);
     }
 
     private (ConditionStatus Status, string Why) Standing(ShowsRule rule)
     {
         var @case = advised.Case;
         if (rule.When.Test(@case.Vehicle) == Truth.No)
-            return (ConditionStatus.Failed, "Not on this vehicle.");
+            return (ConditionStatus.Failed, Say(Sentences.NotOnThisVehicle));
         if (rule.Without.FirstOrDefault(Reported) is { } ruledOut)
-            return (ConditionStatus.Failed, $"It does not count beside {catalogue.Symptoms[ruledOut].Name.For(_audience)}.");
+            return (ConditionStatus.Failed, Say(Sentences.NotBeside, catalogue.Symptoms[ruledOut].Name.For(_audience)));
         if (advised.Evidence.Links.FirstOrDefault(link => link.Rule == rule.Id) is { } link)
-            return link.Seen.Present ? (ConditionStatus.Held, "Reported.") : (ConditionStatus.Failed, "Expressly not noticed.");
+            return link.Seen.Present ? (ConditionStatus.Held, Say(Sentences.WasReported)) : (ConditionStatus.Failed, Say(Sentences.WasDenied));
         // Without a link: the fault cannot be on this vehicle, or something does not fit.
         var sign = Sign(rule).Status;
-        return sign == ConditionStatus.Unknown ? (sign, "Nobody has spoken of it.")
-            : sign == ConditionStatus.Failed && !Seen(rule.Sign).Any(one => one.Occasions.Count == 0 || (rule.Occasions.Count > 0 && catalogue.OccasionsFit(one.Occasions, rule.Occasions))) ? (ConditionStatus.Unknown, "Denied, but on another occasion.")
-            : sign == ConditionStatus.Failed ? (sign, "Expressly not noticed.")
-            : rule.Occasions.Count > 0 && Occasion(rule, sign).Status == ConditionStatus.Failed ? (ConditionStatus.Failed, "Reported, but on another occasion.")
-            : (sign, "Reported.");
+        return sign == ConditionStatus.Unknown ? (sign, Say(Sentences.NobodySpoke))
+            : sign == ConditionStatus.Failed && !Seen(rule.Sign).Any(one => one.Occasions.Count == 0 || (rule.Occasions.Count > 0 && catalogue.OccasionsFit(one.Occasions, rule.Occasions))) ? (ConditionStatus.Unknown, Say(Sentences.DeniedOtherwise))
+            : sign == ConditionStatus.Failed ? (sign, Say(Sentences.WasDenied))
+            : rule.Occasions.Count > 0 && Occasion(rule, sign).Status == ConditionStatus.Failed ? (ConditionStatus.Failed, Say(Sentences.ReportedOtherwise))
+            : (sign, Say(Sentences.WasReported));
     }
 
     private IEnumerable<ConditionPart> Parts(ShowsRule rule)
@@ -43,10 +44,10 @@ internal sealed class SignConditions(Catalogue catalogue, Advised advised)
         {
             var there = Reported(other);
             yield return new ConditionPart(
-                ConditionKind.Without, other, there ? ConditionStatus.Failed : ConditionStatus.Held, $"not beside {catalogue.Symptoms[other].Name.For(_audience)} ({(there ? "reported" : "not reported")})");
+                ConditionKind.Without, other, there ? ConditionStatus.Failed : ConditionStatus.Held, $"{Say(Sentences.PartNotBeside, catalogue.Symptoms[other].Name.For(_audience))} ({Say(there ? Sentences.PartReported : Sentences.PartNotReported)})");
         }
 
-        foreach (var part in FactWords.Parts(rule.When, advised.Case.Vehicle))
+        foreach (var part in _facts.Parts(rule.When, advised.Case))
             yield return part;
     }
 
@@ -57,15 +58,15 @@ internal sealed class SignConditions(Catalogue catalogue, Advised advised)
         return new ConditionPart(
             rule.Sign.Kind == SignKind.Code ? ConditionKind.Code : ConditionKind.Symptom, rule.Sign.Id,
             there switch { true => ConditionStatus.Held, false => ConditionStatus.Failed, null => ConditionStatus.Unknown },
-            $"{Name(rule.Sign)} ({there switch { true => "reported", false => "expressly not noticed", null => "not spoken of" }})");
+            $"{Name(rule.Sign)} ({Say(there switch { true => Sentences.PartReported, false => Sentences.PartDenied, null => Sentences.PartNotSpokenOf })})");
     }
 
     private ConditionPart Occasion(ShowsRule rule, ConditionStatus sign)
     {
         var stated = Seen(rule.Sign).Where(one => one.Present).Select(one => one.Occasions).ToList();
-        var (status, says) = sign != ConditionStatus.Held || stated.Exists(occasions => occasions.Count == 0) && !stated.Exists(Names) ? (ConditionStatus.Unknown, "not stated")
-            : stated.Exists(occasions => catalogue.OccasionsFit(occasions, rule.Occasions)) ? (ConditionStatus.Held, $"stated: {Occasions(stated.SelectMany(one => one))}")
-            : (ConditionStatus.Failed, $"stated: {Occasions(stated.SelectMany(one => one))}");
+        var (status, says) = sign != ConditionStatus.Held || stated.Exists(occasions => occasions.Count == 0) && !stated.Exists(Names) ? (ConditionStatus.Unknown, Say(Sentences.NotStated))
+            : stated.Exists(occasions => catalogue.OccasionsFit(occasions, rule.Occasions)) ? (ConditionStatus.Held, Say(Sentences.Stated, Occasions(stated.SelectMany(one => one))))
+            : (ConditionStatus.Failed, Say(Sentences.Stated, Occasions(stated.SelectMany(one => one))));
         return new ConditionPart(ConditionKind.Occasion, rule.Sign.Id, status, $"{Occasions(rule.Occasions)} ({says})");
 
         bool Names(IReadOnlyList<string> occasions) => occasions.Count > 0 && catalogue.OccasionsFit(occasions, rule.Occasions);
@@ -78,7 +79,9 @@ internal sealed class SignConditions(Catalogue catalogue, Advised advised)
 
     private bool Reported(string symptom) => advised.Case.Reports.Any(report => report.Present && report.Symptom == symptom);
 
-    private string Name(Sign sign) => sign.Kind == SignKind.Code ? $"code {sign.Id}" : catalogue.Symptoms[sign.Id].Name.For(_audience);
+    private string Name(Sign sign) => sign.Kind == SignKind.Code ? Say(Sentences.Code, sign.Id) : catalogue.Symptoms[sign.Id].Name.For(_audience);
+
+    private string Say(Sentence sentence, params ReadOnlySpan<object?> slots) => catalogue.Say(_audience, sentence, slots);
 
     private string Occasions(IEnumerable<string> ids) => string.Join(" or ", ids.Distinct().Select(id => catalogue.Occasions[id].Name));
 }

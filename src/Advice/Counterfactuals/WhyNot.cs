@@ -4,7 +4,7 @@ using Advice.Knowledge;
 namespace Advice.Counterfactuals;
 
 /// <summary>Why a fault did not come up, and the smallest changes that would bring it to the front.</summary>
-public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> assess)
+public sealed class WhyNot(Catalogue catalogue)
 {
     /// <summary>How many count as the front.</summary>
     internal const int Front = 3;
@@ -12,20 +12,21 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
     private const int MostRivals = 5;
 
     private readonly FaultConditions _conditions = new(catalogue);
+    private readonly FactChanges _facts = new(catalogue);
     private readonly SignChanges _signs = new(catalogue);
     private readonly FindingChanges _findings = new(catalogue);
-    private readonly ChangeSearch _search = new(assess);
 
     /// <summary>How the fault stands in a case that was assessed.</summary>
     /// <param name="fault">The fault.</param>
     /// <param name="request">The request.</param>
     /// <param name="advised">What was concluded from it.</param>
-    public FaultInCase Explain(Fault fault, AdviceRequest request, Advised advised)
+    /// <param name="assess">Assesses a changed request.</param>
+    public FaultInCase Explain(Fault fault, AdviceRequest request, Advised advised, Func<AdviceRequest, Advised> assess)
     {
         var (rank, probability) = Standing(fault, advised);
         return new FaultInCase(
             fault, rank, rank is null ? null : probability, _conditions.Of(fault, advised),
-            rank <= Front ? [] : _search.Find(request with { Limit = 1 }, Changes(fault, advised), changed => Standing(fault, changed)), LookAt(fault, advised.Case));
+            rank <= Front ? [] : new ChangeSearch(assess).Find(request with { Limit = 1 }, Changes(fault, advised), changed => Standing(fault, changed)), LookAt(fault, advised.Case));
     }
 
     /// <summary>What might bring a fault forward that this vehicle can have; nothing where it cannot.</summary>
@@ -36,8 +37,8 @@ public sealed class WhyNot(Catalogue catalogue, Func<AdviceRequest, Advised> ass
             return [];
         var rivals = advised.Suspicion.Raised.Where(suspect => suspect.Instance.Fault.Id != fault.Id).Take(MostRivals)
             .SelectMany(suspect => catalogue.FitsByFault[suspect.Instance.Fault.Id]).Select(rule => rule.When);
-        return FactChanges.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
-            .Concat(_signs.Of(_conditions.Shows(fault.Id), @case)).Concat(_findings.Of(fault.Id, @case));
+        return _facts.Passing(_conditions.OnVehicle(fault.Id), @case).Concat(FactChanges.Failing(rivals, @case))
+            .Concat(_signs.Of(catalogue.ShowsByFault[fault.Id], @case)).Concat(_findings.Of(fault.Id, @case));
     }
 
     /// <summary>Place of a fault among the suspects, and its probability there.</summary>

@@ -5,23 +5,25 @@ using Advice.Steps;
 namespace Advice.Counterfactuals;
 
 /// <summary>Why a check is no step, or not an early one.</summary>
-public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised> assess, WhyNot faults)
+public sealed class WhyNotCheck(Catalogue catalogue, WhyNot faults)
 {
     private const int MostFaults = 3;
 
-    private readonly ChangeSearch _search = new(assess);
+    private readonly FaultConditions _conditions = new(catalogue);
+    private readonly FactChanges _facts = new(catalogue);
 
     /// <summary>How the check stands in a case that was assessed.</summary>
     /// <param name="check">The check.</param>
     /// <param name="request">The request.</param>
     /// <param name="advised">What was concluded from it.</param>
-    public CheckInCase Explain(Check check, AdviceRequest request, Advised advised)
+    /// <param name="assess">Assesses a changed request.</param>
+    public CheckInCase Explain(Check check, AdviceRequest request, Advised advised, Func<AdviceRequest, Advised> assess)
     {
         var steps = assess(request with { Limit = int.MaxValue }).Steps;
         var rank = Place(check, steps);
         return new CheckInCase(
-            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? [] : [.. Before(check, rank, steps, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised),
-            [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised))]);
+            check, rank, [.. Conditions(check, advised)], rank <= WhyNot.Front ? [] : [.. Before(check, rank, steps, advised)], rank <= WhyNot.Front || !IsPossible(check, advised.Case) ? [] : Changes(check, request, advised, assess),
+            [.. Found(check).Take(MostFaults).Select(fault => faults.Explain(fault, request, advised, assess))]);
     }
 
     private static IEnumerable<StepBefore> Before(Check check, int? rank, IReadOnlyList<Step> steps, Advised advised)
@@ -32,12 +34,12 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
             .Where(step => step.Faults.Count > 0).Take(WhyNot.Front);
     }
 
-    private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised)
+    private IReadOnlyList<Counterfactual> Changes(Check check, AdviceRequest request, Advised advised, Func<AdviceRequest, Advised> assess)
     {
-        var changes = FactChanges.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
+        var changes = _facts.Passing(catalogue.FitsByCheck[check.Id].Select(rule => rule.When), advised.Case)
             .Concat(Found(check).Take(MostFaults).SelectMany(fault => faults.Changes(fault, advised)))
             .Where(change => change.Kind != ChangeKind.Finding || change.Id != check.Id);
-        return _search.Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
+        return new ChangeSearch(assess).Find(request with { Limit = WhyNot.Front }, changes, changed => (Place(check, changed.Steps), Likeliest(check, changed)));
     }
 
     private IEnumerable<Fault> Found(Check check) => check.Detects.Select(detects => detects.Fault).Distinct()
@@ -55,16 +57,16 @@ public sealed class WhyNotCheck(Catalogue catalogue, Func<AdviceRequest, Advised
     {
         var @case = advised.Case;
         foreach (var rule in catalogue.FitsByCheck[check.Id])
-            yield return FaultConditions.Fits(rule, @case);
+            yield return _conditions.Fits(rule, @case);
         if (@case.Done.Contains(check.Id) || @case.Outcomes.Any(outcome => outcome.Check == check.Id))
-            yield return Failed("It was done: its result is among the findings.");
+            yield return Failed(Sentences.CheckDone);
         if (check.ReadsCodes && @case.Codes.Count > 0)
-            yield return Failed("It was done: trouble codes are given.");
+            yield return Failed(Sentences.CodesGiven);
         if (check.Needs.Any(need => need.Drives) && advised.ForbidsDriving)
-            yield return Failed("It needs a drive, and the vehicle may not be driven.");
+            yield return Failed(Sentences.NeedsADrive);
         if (!@case.Workshop.CanDo(check))
-            yield return Failed("It cannot be done here: it needs a technician or a lift.");
+            yield return Failed(Sentences.NotDoneHere);
 
-        Condition Failed(string text) => new(check.Id, ConditionStatus.Failed, text, []);
+        Condition Failed(Sentence why) => new(check.Id, ConditionStatus.Failed, catalogue.Say(@case.Workshop.Reader, why), []);
     }
 }

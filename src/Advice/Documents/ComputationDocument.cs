@@ -4,7 +4,7 @@ using Advice.Knowledge;
 namespace Advice.Documents;
 
 /// <summary>What a piece of workshop arithmetic gave.</summary>
-public sealed record ComputationDocument
+public record ComputationDocument
 {
     /// <summary>Name of the computation.</summary>
     public required string Computation { get; init; }
@@ -30,18 +30,19 @@ public sealed record ComputationDocument
     /// <summary>The answer of a computation.</summary>
     /// <param name="computation">The computation.</param>
     /// <param name="outcome">What came of it.</param>
-    /// <param name="meanings">What its verdicts mean.</param>
-    public static ComputationDocument Of(Computation computation, Outcome outcome, IEnumerable<Meaning> meanings) => new()
+    /// <param name="catalogue">What its verdicts mean, and the words of its notes.</param>
+    /// <param name="reader">For whom to write.</param>
+    public static ComputationDocument Of(Computation computation, Outcome outcome, Catalogue catalogue, Audience reader) => new()
     {
         Computation = computation.Name,
         Results = outcome.Results,
         Verdict = outcome.Verdict,
         Meanings =
         [
-            .. meanings.Where(meaning => outcome.Verdict is { } verdict && meaning.Verdicts.Contains(verdict))
+            .. catalogue.MeaningsByComputation[computation.Name].Where(meaning => outcome.Verdict is { } verdict && meaning.Verdicts.Contains(verdict))
                 .Select(meaning => new MeaningDocument(meaning.Id, meaning.Text.Trade, meaning.Text.Plain, meaning.Checks, meaning.Source.ToString())),
         ],
-        Notes = outcome.Notes,
+        Notes = [.. outcome.Notes.Select(note => catalogue.Say(reader, note))],
         Formula = computation.Formula,
         Sources = [.. computation.Sources.Select(source => source.WithNote)],
     };

@@ -42,7 +42,7 @@ public sealed record JudgementDocument
     public IReadOnlyList<AppliedLimit> Limits { get; init; } = [];
 
     /// <summary>What to do about it; null when it was not judged.</summary>
-    public string? Action => Deficiency is { } known ? DeficiencyWords.Action(known) : null;
+    public string? Action { get; init; }
 
     /// <summary>Whether it may be driven with it; null when it was not judged.</summary>
     public DrivingAdvice? Driving => Deficiency is { } known ? DeficiencyWords.Driving(known) : null;

@@ -18,10 +18,9 @@ public interface IRuleBook
     /// <summary>Opens a session for one case. Not safe to share between threads.</summary>
     IRuleSession Open(Case @case);
 
-    /// <summary>Opens a session for a case of which the evidence is known, with one more report. It concludes what a session opened for
+    /// <summary>Opens sessions for a case of which the evidence is known, each with one more report. They conclude what a session opened for
     /// <see cref="Case.With"/> would; what the report does not change may be taken over.</summary>
     /// <param name="case">The case without the report.</param>
     /// <param name="known">Its evidence.</param>
-    /// <param name="added">The report.</param>
-    IRuleSession Open(Case @case, CaseEvidence known, Report added) => Open(@case.With(added));
+    Func<Report, IRuleSession> Continue(Case @case, CaseEvidence known) => added => Open(@case.With(added));
 }

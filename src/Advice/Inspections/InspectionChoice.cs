@@ -30,7 +30,7 @@ internal sealed class InspectionChoice(Catalogue catalogue)
         var walked = OrderOfWork.Plan([.. chosen.Select(one => steps[one.Id].Work)]).SelectMany(visit => visit.Checks);
         return new ChosenSteps(
             [.. walked.Select(id => steps[id])],
-            [.. options.Select(option => option.Check.Id).Where(id => !steps.ContainsKey(id))]);
+            new(() => [.. options.Select(option => option.Check.Id).Where(id => !steps.ContainsKey(id))]));
     }
 
     /// <summary>The checks that apply and were not done, by id: nothing that the vehicle lacks, nothing that looks only for faults it cannot have.</summary>

@@ -13,18 +13,29 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     private const int UsualSteps = 8;
 
     private readonly TroubleReading _trouble = new(catalogue);
+    private readonly SeveralVehicles _several = new(catalogue.Topics);
     private readonly FindingArithmetic _arithmetic = new(catalogue);
     private readonly FindingTrend _trend = new(catalogue);
     private readonly FindingsReader _findings = new(catalogue);
     private readonly FrameReader _frames = new(catalogue);
 
+    /// <summary>A reader with all words of a rule set.</summary>
+    public CaseReader(Catalogue catalogue)
+        : this(catalogue, new ComplaintReader(
+            catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
+            catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics))
+    {
+    }
+
     /// <summary>Reads a request whose shape, ranges and ids were checked.</summary>
     /// <param name="request">The request.</param>
     /// <param name="today">The day that counts where the request names none.</param>
-    public CaseReading Read(AdviceRequest request, DateOnly today)
+    public CaseReading Read(AdviceRequest request, DateOnly today) => Read(request, complaints.Read(request.Complaint ?? ""), today);
+
+    /// <summary>The same where the complaint was read before.</summary>
+    internal CaseReading Read(AdviceRequest request, ComplaintReading reading, DateOnly today)
     {
         var asOf = request.AsOf ?? today;
-        var reading = complaints.Read(request.Complaint ?? "");
         var given = request.Symptoms.Select(one => new Report(
             one.Symptom, [.. one.Occasions.Distinct().Order(StringComparer.Ordinal)], one.Position, one.Present)).ToList();
         var stored = StoredCode.Of(request.TroubleCodes.Concat(reading.Codes));
@@ -40,6 +51,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Jurisdiction = request.Jurisdiction,
             Vehicle = VehicleReader.Read(request.Vehicle, asOf),
             Reports = Merged([.. said, .. _trouble.Of(reading, named, signs)]),
+            SeveralVehicles = _several.AreIn(request.Complaint ?? ""),
             Unsure = request.Unsure.ToHashSet(),
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
@@ -48,17 +60,18 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Workshop = Place(request.Workshop),
             MostSteps = request.Limit ?? UsualSteps,
         };
-        var frame = _frames.Read(request, @case.Vehicle);
+        var frame = _frames.Read(request, @case);
         List<FrameFinding> findings = [.. request.Findings.Select(finding => new FrameFinding(finding, [])), .. frame.Taken];
         var found = _findings.Read([.. findings.Select(one => one.Finding)], @case);
         return new CaseReading(
-            @case with { Outcomes = found.Outcomes, Done = found.Done },
+            request, @case with { Outcomes = found.Outcomes, Done = found.Done },
             [.. found.Judgements.Zip(findings, (one, from) => InDepth(one, from.Finding, request, @case) with { FromFreezeFrame = from.Members })],
-            found.AcrossAxles, stored, [.. codes[false]], frame.NotTaken, reading);
+            found.AcrossAxles, stored, [.. codes[false]], frame.NotTaken, reading,
+            !string.IsNullOrWhiteSpace(request.Complaint) || request.Symptoms.Count + request.Unsure.Count > 0);
     }
 
     private JudgementDocument InDepth(JudgementDocument judgement, FindingReport finding, AdviceRequest request, Case @case) =>
-        _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case.AsOf) };
+        _arithmetic.Beside(judgement, finding, @case) with { Projection = _trend.Of(finding, request, @case) };
 
     /// <summary>What the text says and what was answered since: an answer takes the place of what the text says against it. Among the answers the order says nothing.</summary>
     private static List<Report> Latest(IReadOnlyList<Report> text, IReadOnlyList<Report> answers) =>

@@ -10,6 +10,8 @@ public sealed class AxleJudge(Catalogue catalogue, LimitChoice limits)
     private static readonly (string Axle, string Left, string Right)[] Axles =
         [("front", "front-left", "front-right"), ("rear", "rear-left", "rear-right")];
 
+    private readonly VerdictWriter _writer = new(catalogue);
+
     /// <summary>One judgement for each check and axle with a value on both sides and a limit on their difference, in the order of the checks.</summary>
     /// <param name="findings">Findings whose ids, units and values were checked.</param>
     /// <param name="case">The vehicle, the law and the reader.</param>
@@ -28,7 +30,7 @@ public sealed class AxleJudge(Catalogue catalogue, LimitChoice limits)
         var (limit, deficiency) = (verdicts.Decisive.Limit, verdicts.Decisive.Deficiency);
         var means = deficiency > Deficiency.None ? limit.Means : null;
         return new Judged(
-            VerdictWriter.Write(check.Id, axle, verdicts, @case), means is { } sign ? new Outcome(sign.Id, axle, sign.Value, deficiency) : null);
+            _writer.Write(check.Id, axle, verdicts, @case), means is { } sign ? new Outcome(sign.Id, axle, sign.Value, deficiency) : null);
     }
 
     private static double Apart(Limit limit, Check check, FindingReport left, FindingReport right)

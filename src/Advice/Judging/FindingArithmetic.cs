@@ -43,14 +43,16 @@ public sealed class FindingArithmetic(Catalogue catalogue)
         var computation = Computations.Find(named.Computation)!;
         var given = Of(finding, named, computation, @case);
         if (computation.Inputs.OfType<NumberInput>().FirstOrDefault(input => input.Name == named.Input && !given.ContainsKey(input)) is { } measured)
-            return judgement.Noting(FormattableString.Invariant($"The arithmetic holds from {measured.Least} to {measured.Most} {measured.Unit}."));
+            return judgement.Noting(Say(Sentences.ArithmeticHolds, measured.Least, FormattableString.Invariant($"{measured.Most} {measured.Unit}")));
         var missing = computation.Inputs.Where(input => input.IsRequired && !given.ContainsKey(input)).Select(input => $"'{input.Name}'").ToList();
         if (missing.Count > 0)
-            return missing.Count > 1 && !carried ? judgement : judgement.Noting($"With {string.Join(", ", missing)} given too, the arithmetic says more.");
+            return missing.Count > 1 && !carried ? judgement : judgement.Noting(Say(Sentences.ArithmeticWants, string.Join(", ", missing)));
         var outcome = computation.Compute(new Given(given));
         return outcome.Why is { } why
-            ? judgement.Noting($"No arithmetic, for '{outcome.Refused!.Name}': {why}")
-            : judgement with { Arithmetic = [.. judgement.Arithmetic, ComputationDocument.Of(computation, outcome, catalogue.MeaningsByComputation[computation.Name])] };
+            ? judgement.Noting(Say(Sentences.NoArithmetic, outcome.Refused!.Name, why))
+            : judgement with { Arithmetic = [.. judgement.Arithmetic, ComputationDocument.Of(computation, outcome, catalogue, @case.Workshop.Reader)] };
+
+        string Say(Sentence sentence, params ReadOnlySpan<object?> slots) => catalogue.Say(@case.Workshop.Reader, sentence, slots);
     }
 
     private static bool IsCarried(CheckArithmetic named, FindingReport finding) => finding.With?.All.Keys.Any(input => named.Asks.Contains(input.Name)) == true;

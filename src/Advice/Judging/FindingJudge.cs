@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advice.Documents;
 using Advice.Findings;
 using Advice.Knowledge;
@@ -9,17 +8,18 @@ namespace Advice.Judging;
 public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
 {
     private readonly FindingArithmetic _arithmetic = new(catalogue);
+    private readonly VerdictWriter _writer = new(catalogue);
 
     /// <summary>Judges a finding whose ids, units and values were checked.</summary>
     public Judged Judge(FindingReport finding, Case @case)
     {
         var check = catalogue.Checks[finding.Check];
         return finding.Observation is { } observation
-            ? Observed(check, finding, observation)
+            ? Observed(check, finding, observation, @case.Workshop.Reader)
             : Measured(check, finding, @case);
     }
 
-    private Judged Observed(Check check, FindingReport finding, string value)
+    private Judged Observed(Check check, FindingReport finding, string value, Audience reader)
     {
         var observation = check.Observations.First(one => one.Id == value);
         var deficiency = observation.Normal ? Deficiency.None : observation.Deficiency ?? Shown(check, value);
@@ -29,6 +29,7 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
             Position = finding.Position,
             Judged = true,
             Deficiency = deficiency,
+            Action = catalogue.Say(reader, DeficiencyWords.Action(deficiency)),
             Limit = observation.Text,
             Source = check.Id,
         };
@@ -51,23 +52,22 @@ public sealed class FindingJudge(Catalogue catalogue, LimitChoice limits)
         var ours = Verdicts.Of(limits.For(check, finding.Position, @case).Select(limit => LimitVerdict.Of(limit, value, unit)));
         var verdicts = finding.Limit is { } supplied ? Verdicts.WonBy(LimitVerdict.Of(limits.Supplied(check, supplied), value, unit), ours) : ours;
         if (verdicts is null)
-            return new Judged(NotJudged(check, finding), null);
+            return new Judged(NotJudged(check, finding, @case.Workshop.Reader), null);
 
         var deficiency = verdicts.Decisive.Deficiency;
         return new Judged(
-            Noting(VerdictWriter.Write(check.Id, finding.Position, verdicts, @case), corrected is not null),
+            Noting(_writer.Write(check.Id, finding.Position, verdicts, @case), corrected is not null, @case.Workshop.Reader),
             new Outcome(check.Id, finding.Position, deficiency >= Deficiency.Minor ? Sign.BeyondLimit : null, deficiency));
     }
 
-    private static JudgementDocument Noting(JudgementDocument judgement, bool corrected) => !corrected ? judgement
-        : judgement.Noting(FormattableString.Invariant($"Judged by what would be read at the temperature of the limit: {judgement.Value} {judgement.Unit}."));
+    private JudgementDocument Noting(JudgementDocument judgement, bool corrected, Audience reader) => !corrected ? judgement
+        : judgement.Noting(catalogue.Say(reader, Sentences.AtTemperature, FormattableString.Invariant($"{judgement.Value} {judgement.Unit}")));
 
-    private static JudgementDocument NotJudged(Check check, FindingReport finding) => new()
+    private JudgementDocument NotJudged(Check check, FindingReport finding, Audience reader) => new()
     {
         Check = check.Id,
         Position = finding.Position,
         Judged = false,
-        Note = string.Create(CultureInfo.InvariantCulture,
-            $"No limit for {finding.Value} {finding.Unit} is known here; give the maker's or the one stamped on the part as limit."),
+        Note = catalogue.Say(reader, Sentences.NoLimit, FormattableString.Invariant($"{finding.Value} {finding.Unit}")),
     };
 }

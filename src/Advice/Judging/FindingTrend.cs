@@ -15,8 +15,8 @@ public sealed class FindingTrend(Catalogue catalogue)
     /// <summary>When the first limit is reached, beside the last of the readings; null beside the others and where there are too few.</summary>
     /// <param name="finding">A finding.</param>
     /// <param name="request">The request that it stands in.</param>
-    /// <param name="asOf">The day that counts.</param>
-    public LimitProjectionDocument? Of(FindingReport finding, AdviceRequest request, DateOnly asOf)
+    /// <param name="case">The day that counts, and the reader.</param>
+    public LimitProjectionDocument? Of(FindingReport finding, AdviceRequest request, Case @case)
     {
         var readings = request.Findings.Where(one => one.Check == finding.Check && one.Position == finding.Position)
             .Where(one => one is { Value: not null, On: not null, Odometer: not null }).OrderBy(one => one.On).ToList();
@@ -24,7 +24,7 @@ public sealed class FindingTrend(Catalogue catalogue)
             return null;
         var projected = new ProjectionRequest
         {
-            AsOf = asOf,
+            AsOf = @case.AsOf,
             Jurisdiction = request.Jurisdiction,
             Vehicle = request.Vehicle,
             Check = finding.Check,
@@ -32,6 +32,7 @@ public sealed class FindingTrend(Catalogue catalogue)
             Limit = finding.Limit,
             Measurements = [.. readings.Select(one => new MeasurementReport { Value = one.Value!.Value, Unit = one.Unit!, On = one.On!.Value, Odometer = one.Odometer! })],
         };
-        return _limits.Of(projected, WearLimits.Case(projected, asOf)) is [var first, ..] ? first.Written(asOf, readings[0].Odometer!.Unit) : null;
+        return _limits.Of(projected, WearLimits.Case(projected, @case.AsOf)) is [var first, ..]
+            ? first.Written(@case.AsOf, readings[0].Odometer!.Unit, saying => catalogue.Say(@case.Workshop.Reader, saying)) : null;
     }
 }

@@ -40,14 +40,15 @@ public sealed class FindingsReader(Catalogue catalogue)
         var notes = new[]
         {
             note,
-            NotDone(findings, at),
-            !IsLatest(findings[at], findings) ? "A later finding takes its place." : IsOld(findings[at], @case) ? "This was some time ago; check it again." : null,
+            NotDone(findings, at, @case.Workshop.Reader),
+            !IsLatest(findings[at], findings) ? catalogue.Say(@case.Workshop.Reader, Sentences.LaterFinding)
+            : IsOld(findings[at], @case) ? catalogue.Say(@case.Workshop.Reader, Sentences.CheckAgain) : null,
         }.OfType<string>().ToList();
         return notes.Count == 0 ? null : string.Join(' ', notes);
     }
 
     /// <summary>A check counts as done wherever it was done first; the last of its findings names the places of which nothing is known.</summary>
-    private string? NotDone(IReadOnlyList<FindingReport> findings, int at)
+    private string? NotDone(IReadOnlyList<FindingReport> findings, int at, Audience reader)
     {
         var check = catalogue.Checks[findings[at].Check];
         var where = findings.Where(finding => finding.Check == check.Id).Select(finding => finding.Position).ToList();
@@ -55,6 +56,6 @@ public sealed class FindingsReader(Catalogue catalogue)
             return null;
         var open = check.Places.Where(place => !where.Exists(position => catalogue.PositionsOverlap(place, position!)))
             .Select(place => place.Replace('-', ' ')).ToList();
-        return open.Count == 0 ? null : $"Nothing is reported of {string.Join(", ", open)}.";
+        return open.Count == 0 ? null : catalogue.Say(reader, Sentences.PlacesOpen, string.Join(", ", open));
     }
 }

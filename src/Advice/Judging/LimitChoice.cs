@@ -22,11 +22,15 @@ public sealed class LimitChoice(Catalogue catalogue)
         var worst = check.Measure!.GivenLimit
             ?? catalogue.LimitsByCheck[check.Id].Where(limit => limit.AcrossAxle is null).Select(limit => limit.Deficiency).DefaultIfEmpty(Deficiency.Major).Max();
         var source = new Source(Grade.Primary, supplied.Source ?? "given with the request", null, null);
-        var bounds = FormattableString.Invariant(
-            $"{(supplied.Minimum is { } low ? $"at least {low} {supplied.Unit}" : null)}{(supplied is { Minimum: not null, Maximum: not null } ? " and " : null)}{(supplied.Maximum is { } high ? $"at most {high} {supplied.Unit}" : null)}");
         return new Limit("supplied", check.Id, supplied.Minimum, supplied.Maximum, supplied.Unit, null, VehicleCondition.Always, null,
-            worst > Deficiency.Major ? Deficiency.Major : worst, new Text(bounds, bounds), source);
+            worst > Deficiency.Major ? Deficiency.Major : worst, new Text(Bounds(supplied, Audience.Technician), Bounds(supplied, Audience.Owner)), source);
     }
+
+    private string Bounds(SuppliedLimit supplied, Audience audience) => string.Join(" and ", new[]
+    {
+        supplied.Minimum is { } low ? catalogue.Say(audience, Sentences.AtLeast, FormattableString.Invariant($"{low} {supplied.Unit}")) : null,
+        supplied.Maximum is { } high ? catalogue.Say(audience, Sentences.AtMost, FormattableString.Invariant($"{high} {supplied.Unit}")) : null,
+    }.OfType<string>());
 
     /// <summary>Of what depends on a fact that is not known: advice of the trade counts where it is likelier meant than not; so does a law beside
     /// one under which the vehicle falls for sure. Where there is none such, all of them count, so that the strictest decides.</summary>

@@ -4,10 +4,10 @@ using Advice.Knowledge;
 namespace Advice.Judging;
 
 /// <summary>A judgement on a measured value in words.</summary>
-internal static class VerdictWriter
+internal sealed class VerdictWriter(Catalogue catalogue)
 {
     /// <summary>The judgement.</summary>
-    public static JudgementDocument Write(string check, string? position, Verdicts verdicts, Case @case)
+    public JudgementDocument Write(string check, string? position, Verdicts verdicts, Case @case)
     {
         var (decisive, reader) = (verdicts.Decisive, @case.Workshop.Reader);
         return new JudgementDocument
@@ -16,6 +16,7 @@ internal static class VerdictWriter
             Position = position,
             Judged = true,
             Deficiency = decisive.Deficiency,
+            Action = catalogue.Say(reader, DeficiencyWords.Action(decisive.Deficiency)),
             Limit = decisive.Limit.Text.For(reader),
             Value = Rounded(decisive.Value),
             Margin = Rounded(decisive.Margin),
@@ -32,18 +33,18 @@ internal static class VerdictWriter
 
     private static double Rounded(double value) => Math.Round(value, 4);
 
-    private static string? Note(Verdicts verdicts, Case @case)
+    private string? Note(Verdicts verdicts, Case @case)
     {
-        var decisive = verdicts.Decisive;
+        var (decisive, reader) = (verdicts.Decisive, @case.Workshop.Reader);
         List<string> sentences =
         [
             .. decisive.Limit.When.Tests.Where(test => test.Test(@case.Vehicle) == Truth.Unknown).Select(test => test.Fact.Name).Distinct()
-                .Select(name => $"We do not know {name}, so the strictest of the limits that depend on it was taken."),
+                .Select(name => catalogue.Say(reader, Sentences.StrictestTaken, name)),
         ];
         if (decisive.Deficiency == Deficiency.Minor && !decisive.IsLaw && verdicts.All.Any(verdict => verdict.IsLaw && verdict.Deficiency == Deficiency.None))
-            sentences.Add("The law is met; it is the trade that advises more.");
+            sentences.Add(catalogue.Say(reader, Sentences.TradeAdvisesMore));
         if (decisive.Deficiency == Deficiency.None && verdicts.All.FirstOrDefault(verdict => verdict.IsLaw && verdict.Deficiency > Deficiency.None) is { } broken)
-            sentences.Add($"The limit that was given is met, but the law of {broken.Limit.Jurisdiction} is not: {broken.Limit.Text.For(@case.Workshop.Reader)}.");
+            sentences.Add(catalogue.Say(reader, Sentences.LawNotMet, broken.Limit.Jurisdiction, broken.Limit.Text.For(reader)));
         return sentences.Count == 0 ? null : string.Join(' ', sentences);
     }
 }

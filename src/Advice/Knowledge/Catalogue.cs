@@ -62,6 +62,18 @@ public sealed record Catalogue
     /// <summary>What verdicts of workshop arithmetic mean, by computation.</summary>
     public required ILookup<string, Meaning> MeaningsByComputation { get; init; }
 
+    /// <summary>The words of the sentences of answers, by id.</summary>
+    public required FrozenDictionary<string, Wording> Wordings { get; init; }
+
+    /// <summary>How it is said that a value is beyond its limit.</summary>
+    public Text BeyondLimit => Wordings[Sentences.BeyondLimit.Id].Text;
+
+    /// <summary>A sentence of an answer, for that reader.</summary>
+    internal string Say(Audience audience, Sentence sentence, params ReadOnlySpan<object?> slots) => Wordings[sentence.Id].For(audience, slots);
+
+    /// <summary>The same of a sentence whose slots are filled already.</summary>
+    internal string Say(Audience audience, Saying saying) => Wordings[saying.Sentence.Id].For(audience, [.. saying.Slots]);
+
     /// <summary>All rules by id.</summary>
     public required FrozenDictionary<string, Rule> Rules { get; init; }
 
@@ -79,6 +91,9 @@ public sealed record Catalogue
 
     /// <summary>Shows rules, by sign.</summary>
     public required ILookup<Sign, ShowsRule> ShowsBySign { get; init; }
+
+    /// <summary>Shows rules, by fault, what it shows most often first.</summary>
+    public required ILookup<string, ShowsRule> ShowsByFault { get; init; }
 
     /// <summary>Share of vehicles in which listed faults show a sign at base rates, by symptom or code.</summary>
     public required FrozenDictionary<Sign, double> ShownRates { get; init; }

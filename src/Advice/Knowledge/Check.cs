@@ -31,9 +31,10 @@ public sealed record Check(
     /// <summary>How its value is taken from a freeze frame; null = not from one.</summary>
     public FrameSource? FreezeFrame { get; init; }
 
-    /// <summary>Its abnormal values: beyond the limit where it measures, else all of its scale but the normal one.</summary>
+    /// <summary>Its abnormal values: beyond the limit where it measures (in the words of <see cref="Catalogue.BeyondLimit"/>), else all of its scale
+    /// but the normal one.</summary>
     public IEnumerable<Observation> Abnormal =>
-        Measure is not null ? [new Observation(Sign.BeyondLimit, false, "beyond the limit")] : Observations.Where(one => !one.Normal);
+        Measure is not null ? [new Observation(Sign.BeyondLimit, false, "")] : Observations.Where(one => !one.Normal);
 
     private readonly FrozenDictionary<string, double> _surely = Detects.GroupBy(detects => detects.Fault)
         .ToFrozenDictionary(group => group.Key, group => Math.Min(1, group.Sum(detects => detects.Surely)));

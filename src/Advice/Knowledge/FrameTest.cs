@@ -12,17 +12,4 @@ public sealed record FrameTest(Input Member, IReadOnlyList<string> Words, double
     /// <summary>Whether the frame passes; unknown where it lacks the member.</summary>
     public Truth Test(Given frame) => !frame.All.TryGetValue(Member, out var value) ? Truth.Unknown
         : (value is double number ? (AtLeast is null || number >= AtLeast) && (Below is null || number < Below) : Words.Contains((string)value)) ? Truth.Yes : Truth.No;
-
-    /// <summary>What it asks for, as in "where …".</summary>
-    public override string ToString()
-    {
-        if (Member is not NumberInput number)
-            return $"{Member.Name} is {string.Join(" or ", Words)}";
-        string?[] bounds =
-        [
-            AtLeast is { } least ? FormattableString.Invariant($"at least {least} {number.Unit}") : null,
-            Below is { } below ? FormattableString.Invariant($"below {below} {number.Unit}") : null,
-        ];
-        return $"{Member.Name} is {string.Join(" and ", bounds.OfType<string>())}";
-    }
 }

@@ -26,4 +26,13 @@ public enum TopicKind
 
     /// <summary>Small words of English.</summary>
     English,
+
+    /// <summary>Whose a vehicle is: "my", "wife's".</summary>
+    Owner,
+
+    /// <summary>A vehicle of one kind: a truck is no van.</summary>
+    Kind,
+
+    /// <summary>Any vehicle.</summary>
+    AnyKind,
 }

@@ -17,15 +17,20 @@ public static class VehicleFit
             {
                 var share = test.ShareOn(vehicle);
                 leastByFact ??= [];
-                var known = leastByFact.FindIndex(one => one.Fact == test.Fact.Id);
-                if (known < 0)
+                var known = 0;
+                while (known < leastByFact.Count && leastByFact[known].Fact != test.Fact.Id)
+                    known++;
+                if (known == leastByFact.Count)
                     leastByFact.Add((test.Fact.Id, share));
                 else if (share < leastByFact[known].Share)
                     leastByFact[known] = (test.Fact.Id, share);
             }
         }
 
-        return leastByFact is null ? 1 : leastByFact.Aggregate(1.0, (product, one) => product * one.Share);
+        var product = 1.0;
+        foreach (var (_, share) in leastByFact ?? [])
+            product *= share;
+        return product;
     }
 
     /// <summary>The same for a vehicle that has what other rules are about, as one with a leaking air spring has air springs.</summary>
@@ -36,6 +41,10 @@ public static class VehicleFit
         var known = given.SelectMany(rule => rule.When.Tests).ToList();
         return Share(fits.Where(rule => !rule.When.Tests.All(test => known.Exists(test.FollowsFrom) && test.Test(vehicle) == Truth.Unknown)), vehicle);
     }
+
+    /// <summary>A text that is the same for rules that ask the same.</summary>
+    public static string Key(IEnumerable<FitsRule> fits) => string.Join(' ', fits.Select(rule => string.Join('&', rule.When.Tests.Select(
+        test => FormattableString.Invariant($"{test.Fact.Id}:{string.Join('|', test.Words)}:{test.AtLeast}:{test.Below}")))));
 
     /// <summary>Completes "Only if …" by the first rule that the known facts leave open; null where they leave none open.</summary>
     public static string? OnlyIf(IEnumerable<FitsRule> fits, Vehicle vehicle) => fits.FirstOrDefault(rule => IsOpen(rule, vehicle))?.OnlyIf;

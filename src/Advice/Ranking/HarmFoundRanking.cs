@@ -29,19 +29,17 @@ public static class HarmFoundRanking
     /// <param name="minutes">Time to spend, min.</param>
     public static IReadOnlyList<RankedCheck> WithinBudget(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, double minutes) =>
-        WithinBudget(weights, Candidate.From(weights, options), minutes);
+        WithinBudget(new HarmLeft(weights), Candidate.From(weights, options), minutes);
 
-    /// <summary>The same for candidates by id.</summary>
-    internal static List<RankedCheck> WithinBudget(IReadOnlyList<double> weights, List<Candidate> candidates, double minutes)
+    /// <summary>The same for candidates by id, of the harm that other checks left.</summary>
+    internal static List<RankedCheck> WithinBudget(HarmLeft left, List<Candidate> candidates, double minutes)
     {
-        var greedy = Continue(new HarmLeft(weights), candidates, minutes).ToList();
-
-        var untouched = new HarmLeft(weights);
-        var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(untouched.FoundBy(candidate)));
-        if (single is null || untouched.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
+        var greedy = Continue(left.Copy(), candidates, minutes).ToList();
+        var single = candidates.Where(candidate => candidate.Minutes <= minutes).MaxBy(candidate => Rounded(left.FoundBy(candidate)));
+        if (single is null || left.FoundBy(single) <= greedy.Sum(check => check.HarmFound) + LeastGain)
             return greedy;
 
-        return [untouched.Do(single, lifted: false), .. Continue(untouched, candidates.FindAll(candidate => candidate != single), minutes - single.Minutes)];
+        return [left.Do(single, lifted: false), .. Continue(left, candidates.FindAll(candidate => candidate != single), minutes - single.Minutes)];
     }
 
     /// <summary>
@@ -53,15 +51,21 @@ public static class HarmFoundRanking
     /// <param name="urgentCauses">Indices of the causes that could make the vehicle unsafe now.</param>
     public static IReadOnlyList<RankedCheck> GreedyWithLift(
         IReadOnlyList<double> weights, IReadOnlyList<CheckOption> options, IReadOnlyList<int> urgentCauses) =>
-        GreedyWithLift(weights, Candidate.From(weights, options), urgentCauses);
+        [.. GreedyWithLift(weights, Candidate.From(weights, options), urgentCauses)];
 
-    /// <summary>The same for candidates by id.</summary>
-    internal static List<RankedCheck> GreedyWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
+    /// <summary>The same for candidates by id, as far as one asks for it, each time from the start.</summary>
+    internal static IEnumerable<RankedCheck> GreedyWithLift(IReadOnlyList<double> weights, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
     {
         var left = new HarmLeft(weights);
-        var lifted = Lifted(weights, left, candidates, urgentCauses).ToList();
-        var done = lifted.Select(check => check.Id).ToHashSet();
-        return [.. lifted, .. Continue(left, done.Count == 0 ? candidates : candidates.FindAll(candidate => !done.Contains(candidate.Id)), double.PositiveInfinity)];
+        var done = new HashSet<string>();
+        foreach (var lifted in Lifted(weights, left, candidates, urgentCauses))
+        {
+            done.Add(lifted.Id);
+            yield return lifted;
+        }
+
+        foreach (var next in Continue(left, done.Count == 0 ? candidates : candidates.FindAll(candidate => !done.Contains(candidate.Id)), double.PositiveInfinity))
+            yield return next;
     }
 
     /// <summary>The first of them, without the cost of the others.</summary>

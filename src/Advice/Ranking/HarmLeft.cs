@@ -7,6 +7,11 @@ internal sealed class HarmLeft
 
     public HarmLeft(IReadOnlyList<double> weights) => _left = [.. weights];
 
+    private HarmLeft(HarmLeft other) => _left = [.. other._left];
+
+    /// <summary>The same, to try something with.</summary>
+    public HarmLeft Copy() => new(this);
+
     /// <summary>What is left of the harm of a cause.</summary>
     public double this[int cause] => _left[cause];
 

@@ -9,7 +9,7 @@ namespace Advice.Steps;
 internal sealed record Need(IReadOnlyList<FitsRule> Fits, IReadOnlyList<FitsRule> Settled)
 {
     /// <summary>Share of such vehicles that have it.</summary>
-    public double Share(Vehicle vehicle) => Fits.Count == 0 ? 1 : VehicleFit.Share(Fits.Where(rule => !IsSettled(rule, vehicle)), vehicle);
+    public double Share(Vehicle vehicle) => Settled.Count == 0 ? VehicleFit.Share(Fits, vehicle) : VehicleFit.Share(Fits.Where(rule => !IsSettled(rule, vehicle)), vehicle);
 
     private bool IsSettled(FitsRule rule, Vehicle vehicle) =>
         Settled.Contains(rule) && rule.When.Tests.All(test => test.Test(vehicle) == Truth.Unknown);

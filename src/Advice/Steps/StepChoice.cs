@@ -19,26 +19,31 @@ public sealed class StepChoice(Catalogue catalogue)
     internal ChosenSteps Choose(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
         var raised = suspicion.Raised;
-        var weights = Weights(raised);
-        var candidates = Candidates(@case, raised, vehicle, mayDrive);
+        var (weights, finders) = (Weights(raised), _finders.Of(raised));
+        var candidates = Candidates(@case, finders, vehicle, mayDrive);
         var ranked = HarmFoundRanking.GreedyWithLift(weights, candidates, Urgent(raised));
         var affordable = Affordable(ranked, weights, candidates, @case.Workshop);
-        var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised);
-        return new ChosenSteps(steps, [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]);
+        var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised, finders);
+        return new ChosenSteps(steps, new(() => [.. ranked.Select(one => one.Id).Where(id => !steps.Exists(step => step.Check.Id == id))]));
     }
 
-    /// <summary>The first of the steps; null where there is none.</summary>
+    /// <summary>The first of the steps that can be done here, else the first of all; null where there is none.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
     /// <param name="vehicle">What its vehicle has.</param>
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
     internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
     {
-        if (@case.Workshop.Minutes is not null)
-            return Choose(@case with { MostSteps = 1 }, suspicion, vehicle, mayDrive).Steps is [var step, ..] ? step.Check : null;
-        var raised = suspicion.Raised;
-        var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, raised, vehicle, mayDrive), Urgent(raised));
-        return first is null ? null : catalogue.Checks[first.Id];
+        if (@case.Workshop.Minutes is null)
+        {
+            var raised = suspicion.Raised;
+            var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, _finders.Of(raised), vehicle, mayDrive), Urgent(raised));
+            if (first is null || @case.Workshop.CanDo(catalogue.Checks[first.Id]))
+                return first is null ? null : catalogue.Checks[first.Id];
+        }
+
+        var checks = Choose(@case, suspicion, vehicle, mayDrive).Steps.Select(step => step.Check).ToList();
+        return checks.Find(@case.Workshop.CanDo) ?? checks.FirstOrDefault();
     }
 
     /// <summary>What the vehicle of a case has.</summary>
@@ -49,29 +54,32 @@ public sealed class StepChoice(Catalogue catalogue)
     private static int[] Urgent(IReadOnlyList<Suspect> raised) => [.. raised.Index().Where(one => one.Item.IsUrgent).Select(one => one.Index)];
 
     /// <summary>What cannot be done here costs no time here and stays.</summary>
-    private IReadOnlyList<RankedCheck> Affordable(
-        IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, List<Candidate> candidates, Workshop workshop)
+    private IEnumerable<RankedCheck> Affordable(
+        IEnumerable<RankedCheck> ranked, IReadOnlyList<double> weights, List<Candidate> candidates, Workshop workshop)
     {
         if (workshop.Minutes is not { } minutes)
             return ranked;
         var here = candidates.FindAll(candidate => workshop.CanDo(catalogue.Checks[candidate.Id]));
-        var fitting = TimeBudget.Fitting(ranked, weights, here, minutes);
-        return [.. ranked.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
+        List<RankedCheck> all = [.. ranked];
+        var fitting = TimeBudget.Fitting(all, weights, here, minutes);
+        return [.. all.Where(one => fitting.Contains(one.Id) || !workshop.CanDo(catalogue.Checks[one.Id]))];
     }
 
-    private List<Step> Steps(IReadOnlyList<RankedCheck> ranked, Case @case, IReadOnlyList<Suspect> raised)
+    private List<Step> Steps(IReadOnlyList<RankedCheck> ranked, Case @case, IReadOnlyList<Suspect> raised, Finder[][] finders)
     {
-        var suspects = ranked.ToDictionary(one => one.Id, _ => new List<Suspect>());
-        foreach (var suspect in raised)
+        var suspects = new List<Suspect>?[_finders.Checks.Length];
+        foreach (var one in ranked)
+            suspects[_finders.NumberOf(one.Id)] = [];
+        for (var cause = 0; cause < raised.Count; cause++)
         {
-            foreach (var finder in _finders.Of(suspect.Instance.Fault.Id))
+            foreach (var finder in finders[cause])
             {
-                if (finder.Surely > 0 && suspects.TryGetValue(_finders.Checks[finder.Check].Id, out var found))
-                    found.Add(suspect);
+                if (finder.Surely > 0)
+                    suspects[finder.Check]?.Add(raised[cause]);
             }
         }
 
-        return [.. ranked.Select(one => Step(one, @case, [.. suspects[one.Id].OrderByDescending(suspect => Math.Round(suspect.Weight, 9))]))];
+        return [.. ranked.Select(one => Step(one, @case, [.. suspects[_finders.NumberOf(one.Id)]!.OrderByDescending(suspect => Math.Round(suspect.Weight, 9))]))];
     }
 
     private Step Step(RankedCheck ranked, Case @case, IReadOnlyList<Suspect> suspects)
@@ -84,9 +92,9 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>The checks still to be done that can find something, by id.</summary>
-    private List<Candidate> Candidates(Case @case, IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle, bool mayDrive)
+    private List<Candidate> Candidates(Case @case, Finder[][] finders, NeedsOnVehicle vehicle, bool mayDrive)
     {
-        var counts = Counts(raised, vehicle);
+        var counts = Counts(finders, vehicle);
         var detections = new Detection[]?[counts.Length];
         var candidates = new List<Candidate>();
         for (var check = 0; check < counts.Length; check++)
@@ -98,9 +106,9 @@ public sealed class StepChoice(Catalogue catalogue)
         }
 
         // From the last cause to the first, so that the counts run down to the first place of each check.
-        for (var cause = raised.Count - 1; cause >= 0; cause--)
+        for (var cause = finders.Length - 1; cause >= 0; cause--)
         {
-            foreach (var finder in _finders.Of(raised[cause].Instance.Fault.Id))
+            foreach (var finder in finders[cause])
             {
                 if (detections[finder.Check] is { } own && finder.Surely * vehicle.Share(finder.Need) is > 0 and var surely)
                     own[--counts[finder.Check]] = new Detection(cause, surely);
@@ -111,12 +119,12 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>How many causes each check can find on this vehicle.</summary>
-    private int[] Counts(IReadOnlyList<Suspect> raised, NeedsOnVehicle vehicle)
+    private int[] Counts(Finder[][] finders, NeedsOnVehicle vehicle)
     {
         var counts = new int[_finders.Checks.Length];
-        for (var cause = 0; cause < raised.Count; cause++)
+        foreach (var own in finders)
         {
-            foreach (var finder in _finders.Of(raised[cause].Instance.Fault.Id))
+            foreach (var finder in own)
             {
                 if (finder.Surely * vehicle.Share(finder.Need) > 0)
                     counts[finder.Check]++;

@@ -14,7 +14,7 @@ internal static class TimeBudget
         IReadOnlyList<RankedCheck> ranked, IReadOnlyList<double> weights, IReadOnlyList<Candidate> candidates, double minutes)
     {
         var byId = candidates.ToDictionary(candidate => candidate.Id);
-        var left = weights.ToArray();
+        var left = new HarmLeft(weights);
         var fitting = new HashSet<string>();
         foreach (var lifted in ranked.Where(one => one.Lifted))
         {
@@ -23,8 +23,7 @@ internal static class TimeBudget
             fitting.Add(candidate.Id);
             byId.Remove(candidate.Id);
             minutes -= candidate.Minutes;
-            foreach (var detection in candidate.Detections)
-                left[detection.Cause] *= 1 - detection.Surely;
+            left.Do(candidate, lifted: true);
         }
 
         fitting.UnionWith(HarmFoundRanking.WithinBudget(left, [.. candidates.Where(candidate => byId.ContainsKey(candidate.Id))], minutes).Select(one => one.Id));

@@ -24,6 +24,7 @@ public sealed class ComplaintReader
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
     private readonly Circumstances circumstances;
+    private readonly SecondOpinion opinion;
     private readonly SystemWords systems;
     private readonly ServiceWords services;
     private readonly Subject subject;
@@ -42,6 +43,8 @@ public sealed class ComplaintReader
         this.symptoms = new(
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
+        var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
+        opinion = new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary);
         subject = new(topics ?? []);
     }
 
@@ -96,7 +99,7 @@ public sealed class ComplaintReader
     private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
         string complaint, List<Word> words, bool patient)
     {
-        var reading = new SentenceReader(complaint, words, symptoms, circumstances, patient);
+        var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, patient);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
         return (reading.Reports(), understood, reading.Unsure);
     }

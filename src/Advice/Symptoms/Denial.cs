@@ -11,7 +11,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         unusual abnormal excessive weird make such one single hint trace drop whiff out
         """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly", "normal", "normally" }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Possible = new[] { "could", "may", "might" }.ToFrozenSet(StringComparer.Ordinal);
 
@@ -33,6 +33,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private static readonly FrozenSet<string> None = new[] { "no", "none", "nope", "never", "nothing", "negative" }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Returning = new[] { "back", "again", "returned", "still" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private readonly Easing easing = new(words);
 
     /// <summary>Whether it only might happen: "the wheel could come off", "which may lead to a fire".</summary>
     public bool IsFeared(PhraseMatch match)
@@ -90,7 +92,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
             if (Calm.Contains(words[i].Surface))
                 return true;
             if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over"))
-                return IsNegator(i) || words[i].Surface == "stops" || IsCeasing(i) || (words[i].Surface == "away" && i > 0 && IsCeasing(i - 1));
+                return IsNegator(i) || words[i].Surface == "stops" || IsCeasing(i) || (words[i].Surface == "away" && i > 0 && IsCeasing(i - 1)) || easing.IsAt(i);
         }
 
         return Enumerable.Range(occasion.Last.Index + 1, words.Count - occasion.Last.Index - 1)

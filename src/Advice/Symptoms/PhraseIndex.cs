@@ -14,14 +14,13 @@ internal sealed class PhraseIndex
     private const double PerInversion = 0.88;
     private const double PerClause = 0.85;
     private const double PerSlip = 0.9;
+    private const double PerSynonym = 0.88;
     private const int FarGap = 8;
     private const double LeastCoverage = 0.75;
     private const int LeastTermsForPartial = 4;
+    private const int LeastTermsForPatientPartial = 3;
     private const double OfClass = 0.9;
-    private const double NearShare = 0.4;
-    private const double NearConfidence = 0.55;
     private readonly FrozenDictionary<string, IndexedPhrase[]> byTerm;
-    private readonly FrozenDictionary<string, IndexedPhrase[]> classedByTerm;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
     private readonly int gaps;
@@ -36,11 +35,9 @@ internal sealed class PhraseIndex
         this.gaps = gaps;
         this.strict = strict;
         var all = phrases.DistinctBy(p => (p.Meaning, string.Join(' ', p.Terms), p.Exact)).ToList();
-        byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: new IndexedPhrase(p, Needs(p)))))
+        byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: new IndexedPhrase(p, Needs(p, LeastTermsForPartial), Needs(p, LeastTermsForPatientPartial)))))
             .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
-        classedByTerm = byTerm.Where(p => p.Value.Any(q => q.Phrase.HasClass))
-            .ToFrozenDictionary(p => p.Key, p => p.Value.Where(q => q.Phrase.HasClass).ToArray(), StringComparer.Ordinal);
         parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
         weights = byTerm.ToFrozenDictionary(
@@ -50,21 +47,20 @@ internal sealed class PhraseIndex
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
     /// <param name="sentence">The words that count.</param>
     /// <param name="leastConfidence">What is less sure is left out.</param>
-    /// <param name="patient">Whether a part and what is said of it may stand far apart, as in a sentence that says nothing else.</param>
+    /// <param name="patient">Whether a part and what is said of it may stand far apart, a word may be a synonym and a phrase of three lack one, as in a text that says nothing else.</param>
     public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
-        var phrases = patient ? classedByTerm : byTerm;
-        var said = TermBits.Of(sentence.SelectMany(word => word.Classes.Prepend(word.Term)));
+        var said = TermBits.Of(sentence.SelectMany(word => Asked(word, patient)));
         var found = new List<(int Place, string Term)>();
         for (var start = 0; start < sentence.Count; start++)
         {
-            foreach (var term in sentence[start].Classes.Prepend(sentence[start].Term))
+            foreach (var term in Asked(sentence[start], patient))
             {
-                if (!phrases.TryGetValue(term, out var possible))
+                if (!byTerm.TryGetValue(term, out var possible))
                     continue;
-                foreach (var (phrase, needs) in possible)
+                foreach (var (phrase, needs, patientNeeds) in possible)
                 {
-                    if (!said.MayHold(needs))
+                    if (!said.MayHold(patient ? patientNeeds : needs))
                         continue;
                     found.Clear();
                     if (At(sentence, start, phrase, patient, found) is { } match && match.Confidence >= leastConfidence)
@@ -74,19 +70,8 @@ internal sealed class PhraseIndex
         }
     }
 
-    /// <summary>Meanings whose phrases have something in common with a sentence that was not understood: no more than an idea of what to ask.</summary>
-    /// <param name="sentence">The words that count.</param>
-    public IEnumerable<Guess> Near(IReadOnlyList<Word> sentence)
-    {
-        var said = sentence.SelectMany(w => w.Classes.Prepend(w.Term)).Where(t => byTerm.ContainsKey(t) && !Phrase.IsTurning(t)).ToHashSet(StringComparer.Ordinal);
-        return said.Order(StringComparer.Ordinal).SelectMany(t => byTerm[t].Select(one => one.Phrase)).Where(p => p.Meaning.Length > 0 && p.Exact is null)
-            .Select(p => (p.Meaning, Share: p.Terms.Where(said.Contains).Sum(t => weights[t]) / p.Terms.Sum(t => weights[t])))
-            .Where(p => p.Share >= NearShare).GroupBy(p => p.Meaning, StringComparer.Ordinal)
-            .Select(g => new Guess(g.Key, Math.Round(NearConfidence * g.Max(p => p.Share), 2)));
-    }
-
     /// <summary>The terms without which a phrase is not found, whatever stands around them.</summary>
-    private TermBits Needs(Phrase phrase) => phrase.Exact is null && (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial)
+    private TermBits Needs(Phrase phrase, int leastForPartial) => phrase.Exact is null && (strict || phrase.IsFixed || phrase.Terms.Length < leastForPartial)
         ? TermBits.Of(phrase.Terms.Where(term => term is not ("<failed>" or "<trouble>")))
         : default;
 
@@ -104,10 +89,10 @@ internal sealed class PhraseIndex
         int last = -1, inversions = 0;
         foreach (var term in phrase.Terms)
         {
-            var place = Place(sentence, last < 0 ? start : last + 1, AfterNegation(sentence, last, end), term, found);
+            var place = Place(sentence, last < 0 ? start : last + 1, AfterNegation(sentence, last, end), term, found, patient);
             if (place < 0 && last >= 0 && !strict && !phrase.IsFixed)
             {
-                place = Place(sentence, start, last, term, found);
+                place = Place(sentence, start, last, term, found, patient);
                 inversions += place < 0 ? 0 : 1;
             }
 
@@ -121,7 +106,7 @@ internal sealed class PhraseIndex
                 // A part alone says nothing, unless it is all that is said: "Wiper motor."
                 asked = [.. asked.Where(t => t != term)];
             }
-            else if (strict || phrase.IsFixed || phrase.Terms.Length < LeastTermsForPartial || found.Count == 0)
+            else if (strict || phrase.IsFixed || phrase.Terms.Length < (patient ? LeastTermsForPatientPartial : LeastTermsForPartial) || found.Count == 0)
             {
                 return null;
             }
@@ -173,11 +158,14 @@ internal sealed class PhraseIndex
         _ => end,
     };
 
-    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<(int Place, string Term)> taken)
+    /// <summary>The terms and classes by which a phrase may ask for a word; with patience also those that it may stand for.</summary>
+    private static IEnumerable<string> Asked(Word word, bool patient) => patient ? word.Classes.Concat(word.Synonyms).Prepend(word.Term) : word.Classes.Prepend(word.Term);
+
+    private static int Place(IReadOnlyList<Word> sentence, int from, int to, string term, List<(int Place, string Term)> taken, bool patient)
     {
         for (var i = from; i < to; i++)
         {
-            if (sentence[i].Is(term) && !taken.Exists(f => f.Place == i))
+            if ((sentence[i].Is(term) || (patient && sentence[i].Synonyms.Contains(term))) && !taken.Exists(f => f.Place == i))
                 return i;
         }
 
@@ -185,10 +173,10 @@ internal sealed class PhraseIndex
     }
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
-    private int Gaps(Phrase phrase, bool patient) => patient ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+    private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
-    private double Told(string term, Word word) => WordClasses.IsClass(term)
+    private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
         ? OfClass * Math.Min(weights[term], weights.GetValueOrDefault(word.Term, double.MaxValue))
         : weights[term];
 
@@ -197,6 +185,10 @@ internal sealed class PhraseIndex
     {
         var places = found.Select(f => f.Place).ToArray();
         var words = places.Select(i => sentence[i]).ToList();
+        // A phrase of synonyms alone says something else.
+        var likened = found.Count(f => !sentence[f.Place].Is(f.Term));
+        if (likened > 0 && (strict || likened == found.Count || phrase.Terms.Length == 1))
+            return null;
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
@@ -206,7 +198,7 @@ internal sealed class PhraseIndex
             return null;
         var confidence = (asked.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
-            * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt));
+            * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt)) * Math.Pow(PerSynonym, likened);
         var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
         return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed };
     }

@@ -7,12 +7,16 @@ namespace Advice.Symptoms;
 /// <param name="words">Its words.</param>
 /// <param name="symptoms">The phrases of symptoms.</param>
 /// <param name="circumstances">The phrases of occasions and positions.</param>
-/// <param name="patient">Whether a part and what is said of it may stand far apart.</param>
+/// <param name="opinion">What a sentence resembles where no phrase is clear.</param>
+/// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
 internal sealed class SentenceReader(
-    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, bool patient = false)
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, SecondOpinion opinion, bool patient = false)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
+
+    /// <summary>The sentence as a whole must resemble what is read by so much more than anything else.</summary>
+    private const double MuchNearer = 1.5;
 
     private const int MostGuesses = 3;
 
@@ -34,8 +38,10 @@ internal sealed class SentenceReader(
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
         var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin)).ToList();
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
+        if (found.Count == 0 && patient && opinion.Clear(content) is { } alike)
+            found.Add(alike);
         var around = Selection.Take(possible, used);
-        var here = Stated(found, sentence, candidates);
+        var here = Stated(found, sentence, candidates, content);
         var attachment = new Attachment(around);
         var attached = false;
         foreach (var circumstance in around)
@@ -46,7 +52,7 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = [.. Surest(candidates.Where(c => c.Meaning.Length > 0).Select(c => new Guess(c.Meaning, c.Confidence)).Concat(symptoms.Near(content)))];
+        Unsure[sentence[0].Sentence] = [.. Surest(Meant(candidates).Concat(opinion.Of(content, MostGuesses)))];
         return false;
     }
 
@@ -69,8 +75,9 @@ internal sealed class SentenceReader(
             .Select(g => g.MaxBy(r => r.Confidence)!)];
     }
 
-    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates)
+    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, IReadOnlyList<Word> content)
     {
+        var resembled = found.Count == 0 ? [] : opinion.Of(content, MostGuesses + found.Count);
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
@@ -79,17 +86,24 @@ internal sealed class SentenceReader(
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
                 Ceases = denial.Ceases(match),
-                Alternatives = Rivals(match, candidates),
+                Alternatives = Rivals(match, found, candidates, resembled),
             });
         }
 
         return stated;
     }
 
-    /// <summary>Other meanings of the same words, where these are not clear.</summary>
-    private static IReadOnlyList<Guess> Rivals(PhraseMatch match, List<PhraseMatch> candidates) => match.Confidence >= Clear
-        ? []
-        : [.. Surest(candidates.Where(c => c.Meaning.Length > 0 && c.Meaning != match.Meaning && c.Words.Any(match.Words.Contains)).Select(c => new Guess(c.Meaning, c.Confidence)))];
+    /// <summary>Other meanings of the same words, and what the sentence resembles as a whole, unless words and sentence are clear.</summary>
+    private static IReadOnlyList<Guess> Rivals(PhraseMatch match, List<PhraseMatch> found, List<PhraseMatch> candidates, IReadOnlyList<Guess> resembled)
+    {
+        var others = resembled.Where(g => !found.Exists(f => f.Meaning == g.Symptom)).ToList();
+        var own = resembled.FirstOrDefault(g => g.Symptom == match.Meaning)?.Confidence ?? 0;
+        if (match.Confidence >= Clear && own > MuchNearer * others.Select(g => g.Confidence).FirstOrDefault())
+            return [];
+        return [.. Surest(Meant(candidates.Where(c => c.Words.Any(match.Words.Contains))).Where(g => !found.Exists(f => f.Meaning == g.Symptom)).Concat(others))];
+    }
+
+    private static IEnumerable<Guess> Meant(IEnumerable<PhraseMatch> candidates) => candidates.Where(c => c.Meaning.Length > 0).Select(c => new Guess(c.Meaning, c.Confidence));
 
     private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {

@@ -10,6 +10,7 @@ internal sealed partial class Vocabulary
     private readonly FrozenDictionary<string, string> terms;
     private readonly WordGroups groups;
     private readonly WordClasses classes;
+    private readonly Synonyms synonyms;
     private readonly Spelling spelling;
 
     /// <summary>A vocabulary that knows the words of these phrases.</summary>
@@ -23,6 +24,7 @@ internal sealed partial class Vocabulary
         light = kinds.ToFrozenDictionary(StringComparer.Ordinal);
         (terms, groups) = Meanings();
         classes = new(w => Term(w));
+        synonyms = new(w => Term(w));
         spelling = new(phrases.SelectMany(p => WordSplitter.Split(p)).Select(w => w.Text)
             .Concat(terms.Keys).Where(w => !light.ContainsKey(w)));
     }
@@ -36,7 +38,7 @@ internal sealed partial class Vocabulary
         string? link = null;
         for (var i = 0; i < words.Count; i++)
         {
-            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Link = link };
+            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Synonyms = synonyms.Of(words[i].Term), Link = link };
             link = words[i].Kind == WordKind.Link ? words[i].Surface : words[i].Kind == WordKind.Content ? null : link;
         }
 

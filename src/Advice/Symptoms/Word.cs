@@ -15,6 +15,9 @@ internal sealed record Word(
     /// <summary>The classes that its term belongs to.</summary>
     public IReadOnlyList<string> Classes { get; init; } = [];
 
+    /// <summary>The terms that it may stand for besides its own.</summary>
+    public IReadOnlyList<string> Synonyms { get; init; } = [];
+
     /// <summary>The preposition right before it, if any.</summary>
     public string? Link { get; init; }
 

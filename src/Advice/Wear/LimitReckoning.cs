@@ -13,14 +13,17 @@ namespace Advice.Wear;
 internal sealed record LimitReckoning(Limit Limit, double Bound, WearTrend Trend, Projection Result)
 {
     /// <summary>The same for an answer.</summary>
-    public LimitProjectionDocument Written(DateOnly asOf, string odometerUnit) => new()
+    /// <param name="asOf">The day that counts.</param>
+    /// <param name="odometerUnit">Unit of distances.</param>
+    /// <param name="say">Puts a sentence into words.</param>
+    public LimitProjectionDocument Written(DateOnly asOf, string odometerUnit, Func<Saying, string> say) => new()
     {
         Limit = Limit.Text.Trade,
         Bound = new Amount(Bound, Limit.Unit),
         Source = Limit.Source.ToString(),
         Deficiency = Limit.Deficiency,
         Status = Result.Status,
-        Text = Result.Because ?? Said(asOf, odometerUnit),
+        Text = say(Result.Because ?? Said(asOf, odometerUnit, say)),
         Per1000Km = Trend.Band is { } band ? Math.Round(band.Line.Slope * 1000, 5) : null,
         Expected = Written(Result.Expected, asOf, odometerUnit),
         Earliest = Written(Result.Earliest, asOf, odometerUnit),
@@ -31,14 +34,16 @@ internal sealed record LimitReckoning(Limit Limit, double Bound, WearTrend Trend
         ? null
         : new CrossingDocument(new Amount(Distance(crossing, unit), unit), crossing.On, crossing.On < asOf);
 
-    private string Said(DateOnly asOf, string unit)
+    private Saying Said(DateOnly asOf, string unit, Func<Saying, string> say)
     {
         var (at, first, last) = (Result.Expected!, Result.Earliest!, Result.Latest!);
-        return string.Create(CultureInfo.InvariantCulture,
-            $"Reached at about {Distance(at, unit):#,0} {unit}, {Day(at)}{(at.On < asOf ? ", which is already past" : null)}; in nine of ten cases between {Distance(first, unit):#,0} and {Distance(last, unit):#,0} {unit}, {Day(first)}{(first.On < asOf ? " (already past)" : null)} to {Day(last)}{(last.On < asOf ? " (already past)" : null)}.");
-    }
+        return new(Sentences.WornAt, Driven(at), Day(at), Number(first), Driven(last), Day(first), Day(last));
 
-    private static string Day(Crossing crossing) => crossing.On is { } day ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "after 2100";
+        string Driven(Crossing crossing) => $"{Number(crossing)} {unit}";
+        string Number(Crossing crossing) => Distance(crossing, unit).ToString("#,0", CultureInfo.InvariantCulture);
+        string Day(Crossing crossing) => crossing.On is not { } on ? say(new(Sentences.FarOff)) : on < asOf ? say(new(Sentences.DayPast, Written(on))) : Written(on);
+        static string Written(DateOnly on) => on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    }
 
     private static double Distance(Crossing crossing, string unit) => Math.Round(UnitConversion.Convert(crossing.Km, "km", unit)!.Value);
 }

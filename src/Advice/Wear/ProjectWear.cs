@@ -1,6 +1,7 @@
 using Advice.Answers;
 using Advice.Documents;
 using Advice.Evidence;
+using Advice.Knowledge;
 
 namespace Advice.Wear;
 
@@ -25,20 +26,22 @@ internal sealed class ProjectWear(IRuleBook rules, OverlayWriter overlays)
             Check = request.Check,
             Position = request.Position,
             KmPerDay = reckoned.Select(one => one.Trend).FirstOrDefault(trend => trend.Band is not null) is { } trend ? Math.Round(trend.KmPerDay, 1) : null,
-            Limits = [.. reckoned.Select(one => one.Written(asOf, unit))],
+            Limits = [.. reckoned.Select(one => one.Written(asOf, unit, Say))],
             Notes = Notes(request, reckoned.Count),
             Plot = request.Plot == true && reckoned.FirstOrDefault(one => one.Trend.Band is not null) is { } shown ? WearPlot.Of(shown.Trend, shown.Bound, shown.Limit.Unit, shown.Result) : null,
             FromOverlays = overlays.Write(request, @case),
         };
     }
 
-    private static List<string> Notes(ProjectionRequest request, int limits)
+    private List<string> Notes(ProjectionRequest request, int limits)
     {
-        var notes = new List<string> { "Wear is taken to go on as so far, with the same driving; a part that binds, leaks or runs hot wears faster." };
+        var notes = new List<Saying> { new(Sentences.WearGoesOn) };
         if (limits == 0)
-            notes.Add("No limit for this is known here; give the maker's or the one stamped on the part as limit.");
+            notes.Add(new(Sentences.NoLimitOfWear));
         if (request.New is not null)
-            notes.Add("The value when new counts as a reading.");
-        return notes;
+            notes.Add(new(Sentences.NewCounts));
+        return [.. notes.Select(Say)];
     }
+
+    private string Say(Saying saying) => rules.Catalogue.Say(Audience.Technician, saying);
 }

@@ -1,3 +1,5 @@
+using Advice.Knowledge;
+
 namespace Advice.Wear;
 
 /// <summary>When a wearing part reaches a limit.</summary>
@@ -6,8 +8,8 @@ namespace Advice.Wear;
 /// <param name="Expected">Where the line reaches the limit.</param>
 /// <param name="Earliest">First end of the interval.</param>
 /// <param name="Latest">Last end.</param>
-public sealed record Projection(ProjectionStatus Status, string? Because, Crossing? Expected, Crossing? Earliest, Crossing? Latest)
+public sealed record Projection(ProjectionStatus Status, Saying? Because, Crossing? Expected, Crossing? Earliest, Crossing? Latest)
 {
     /// <summary>No projection, and why.</summary>
-    public static Projection None(ProjectionStatus status, string because) => new(status, because, null, null, null);
+    public static Projection None(ProjectionStatus status, Saying because) => new(status, because, null, null, null);
 }

@@ -1,10 +1,12 @@
+using Advice.Knowledge;
+
 namespace Advice.Wear;
 
 /// <summary>Readings of one part as a trend, or the reason why they are none.</summary>
 /// <param name="Readings">The readings by distance.</param>
 /// <param name="Band">The line and its band; null where there is none.</param>
 /// <param name="Refusal">Why there is none.</param>
-public sealed record WearTrend(IReadOnlyList<Reading> Readings, Band? Band, string? Refusal)
+public sealed record WearTrend(IReadOnlyList<Reading> Readings, Band? Band, Saying? Refusal)
 {
     private static readonly DateOnly LastDay = new(2100, 12, 31);
 
@@ -23,40 +25,42 @@ public sealed record WearTrend(IReadOnlyList<Reading> Readings, Band? Band, stri
             return new WearTrend(ordered, null, refusal);
         var line = LeastSquaresLine.Through([.. ordered.Select(reading => (reading.Km, reading.Value))]);
         if (wearsDown ? line.Slope >= 0 : line.Slope <= 0)
-            return new WearTrend(ordered, null, "The readings show no wear: the line through them does not run towards the limit.");
+            return new WearTrend(ordered, null, new(Sentences.NoWear));
         return ordered.Count > 2 ? new WearTrend(ordered, Band.OfPrediction(line), null)
             : gaugeError is { } error ? new WearTrend(ordered, Band.OfGauge(line, error), null)
-            : new WearTrend(ordered, null, "Two readings say nothing of their own error: give that of the gauge, or a third reading.");
+            : new WearTrend(ordered, null, new(Sentences.NoGauge));
     }
 
     /// <summary>When the part reaches a limit.</summary>
     public Projection To(double limit, bool wearsDown)
     {
         if (Readings.Count > 0 && (wearsDown ? Readings[^1].Value <= limit : Readings[^1].Value >= limit))
-            return Projection.None(ProjectionStatus.Reached, "The last reading is at the limit or beyond it.");
+            return Projection.None(ProjectionStatus.Reached, new(Sentences.WornOut));
         if (Band is not { } band)
             return Projection.None(ProjectionStatus.Refused, Refusal!);
         if (band.Where(limit) is not var (first, last))
-            return Projection.None(ProjectionStatus.NotDetermined, "The readings scatter too much for so small a wear; the interval has no end.");
+            return Projection.None(ProjectionStatus.NotDetermined, new(Sentences.ScatterTooMuch));
         var expected = band.Line.MeanX + ((limit - band.Line.MeanY) / band.Line.Slope);
         return new Projection(ProjectionStatus.Projected, null, Crossing(expected, Math.Round), Crossing(first, Math.Floor), Crossing(last, Math.Ceiling));
     }
 
-    private static string? WhyNone(List<Reading> ordered, bool wearsDown, double noise)
+    private static Saying? WhyNone(List<Reading> ordered, bool wearsDown, double noise)
     {
         if (ordered.Count < 2)
-            return "One reading shows no wear; a second one, or the thickness when new, is needed.";
+            return new(Sentences.OneReading);
         foreach (var (before, after) in ordered.Zip(ordered.Skip(1)))
         {
             if (after.On < before.On)
-                return FormattableString.Invariant($"The reading at {after.Km:0} km is older than the one at {before.Km:0} km: a day or a distance is wrong.");
+                return new(Sentences.OlderReading, Driven(after), Driven(before));
             var rise = wearsDown ? after.Value - before.Value : before.Value - after.Value;
             if (rise > Math.Max(noise, RiseOfAnotherPart * Math.Abs(ordered[0].Value)))
-                return FormattableString.Invariant($"Between {before.Km:0} and {after.Km:0} km the part got better: it was replaced, or one of the two readings is wrong.");
+                return new(Sentences.GotBetter, Driven(before), Driven(after));
         }
 
-        return ordered[^1].Km <= ordered[0].Km || ordered[^1].On <= ordered[0].On ? "All readings are of one distance or one day." : null;
+        return ordered[^1].Km <= ordered[0].Km || ordered[^1].On <= ordered[0].On ? new(Sentences.OneDistance) : null;
     }
+
+    private static string Driven(Reading reading) => FormattableString.Invariant($"{reading.Km:0} km");
 
     // A twentieth of the first reading: less may be a gauge held elsewhere, more is another part.
     private const double RiseOfAnotherPart = 0.05;

@@ -1,5 +1,6 @@
 using Advice.Answers;
 using Advice.Documents;
+using Advice.Evidence;
 using Advice.Findings;
 using Advice.Knowledge;
 using AdviceService.Requests;
@@ -7,7 +8,7 @@ using AdviceService.Requests;
 namespace AdviceService.Catalogues;
 
 /// <summary>The knowledge as callers read it, by id.</summary>
-internal sealed class Entries(Catalogue catalogue, string revision)
+internal sealed class Entries(Catalogue catalogue, string revision, IEnumerable<SwitchedOff> off)
 {
     public IReadOnlyList<SystemEntry> Systems { get; } = [.. catalogue.Systems.Select(one => new SystemEntry(one.Id, one.Name.Trade, one.Name.Plain))];
 
@@ -27,7 +28,12 @@ internal sealed class Entries(Catalogue catalogue, string revision)
 
     public RuleSetDocument RuleSet { get; } = new(
         revision, AdviceWriter.Program, catalogue.Rules.Count, catalogue.Symptoms.Count, catalogue.Faults.Count, catalogue.Checks.Count,
-        catalogue.Cautions.Count, catalogue.LimitsByCheck.Sum(limits => limits.Count()), catalogue.Services.Count, catalogue.Codes.Count);
+        catalogue.Cautions.Count, catalogue.LimitsByCheck.Sum(limits => limits.Count()), catalogue.Services.Count, catalogue.Codes.Count,
+        catalogue.Overlays,
+        [
+            .. catalogue.OverlayEntries.Values.Concat(off.SelectMany(one => one.Entries))
+                .OrderBy(entry => entry.Kind, StringComparer.Ordinal).ThenBy(entry => entry.Id, StringComparer.Ordinal).ThenBy(entry => entry.Overlay, StringComparer.Ordinal),
+        ]);
 
     private static IReadOnlyList<TEntry> ById<T, TEntry>(IEnumerable<T> all, Func<T, string> id, Func<T, TEntry> entry) =>
         [.. all.OrderBy(id, StringComparer.Ordinal).Select(entry)];

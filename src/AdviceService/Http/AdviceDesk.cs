@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Advice;
+using Advice.Arithmetic;
 using Advice.Documents;
 using Advice.Evidence;
 using AdviceService.Catalogues;
@@ -18,7 +19,7 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
     private CatalogueSearch? _search;
 
     /// <summary>The knowledge as callers read it.</summary>
-    public Entries Entries => LazyInitializer.EnsureInitialized(ref _entries, () => new Entries(rules.Catalogue, rules.Revision));
+    public Entries Entries => LazyInitializer.EnsureInitialized(ref _entries, () => new Entries(rules.Catalogue, rules.Revision, rules.SwitchedOff));
 
     /// <summary>Revision of the rule set.</summary>
     public string Revision => rules.Revision;
@@ -53,6 +54,9 @@ internal sealed class AdviceDesk(IRuleBook rules, TimeProvider clock)
 
     /// <summary>Answers when a wearing part reaches its limits.</summary>
     public ReadResult<ProjectionDocument> Project(ReadOnlyMemory<byte> utf8Json) => Answer(_reader.ReadProjection(utf8Json, _advice.Today), _advice.Project);
+
+    /// <summary>Says what a computation gave and what it means.</summary>
+    public ComputationAnswer Explain(Computation computation, Outcome outcome) => _advice.Explain(computation, outcome);
 
     private (JsonElement? Id, ReadResult<T> Answer) AnswerLine<T>(ReadOnlyMemory<byte> utf8Json, Func<AdviceRequest, T> answer)
         where T : class

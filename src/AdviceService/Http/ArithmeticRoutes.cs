@@ -1,6 +1,5 @@
 using Advice.Arithmetic;
 using Advice.Documents;
-using Advice.Evidence;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
@@ -21,10 +20,10 @@ internal static class ArithmeticRoutes
             .Produces<IReadOnlyList<ComputationEntry>>();
         foreach (var computation in Computations.All)
         {
-            routes.MapPost($"{Path}/{computation.Name}", (HttpRequest request, TimeProvider clock, IRuleBook rules) => ComputeAsync(computation, request, clock, rules))
+            routes.MapPost($"{Path}/{computation.Name}", (HttpRequest request, TimeProvider clock, AdviceDesk desk) => ComputeAsync(computation, request, clock, desk))
                 .WithName(computation.Name).WithTags("arithmetic").WithSummary(computation.Title)
                 .WithDescription($"{computation.Formula}. Source: {string.Join("; ", computation.Sources.Select(source => source.WithNote))}.")
-                .Produces<ComputationDocument>()
+                .Produces<ComputationAnswer>()
                 .Produces<ProblemDocument>(400, ProblemResult.MediaType)
                 .Produces<ProblemDocument>(413, ProblemResult.MediaType)
                 .Produces<ProblemDocument>(415, ProblemResult.MediaType)
@@ -34,7 +33,7 @@ internal static class ArithmeticRoutes
         routes.MapPost($"{Path}/{{name}}", (string name) => new ProblemResult(NoSuch(name))).ExcludeFromDescription();
     }
 
-    private static async Task<IResult> ComputeAsync(Computation computation, HttpRequest request, TimeProvider clock, IRuleBook rules)
+    private static async Task<IResult> ComputeAsync(Computation computation, HttpRequest request, TimeProvider clock, AdviceDesk desk)
     {
         var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var read = RequestBody.Read<Given>(await RequestBytes.ReadAsync(request), new ComputationPart(computation, today).Read);
@@ -43,7 +42,7 @@ internal static class ArithmeticRoutes
         var outcome = computation.Compute(given);
         return outcome.Refused is { } input
             ? new ProblemResult(ProblemDocument.Of(422, [new RequestError(JsonPointer.Root.Member(input.Name).ToString(), ErrorCode.UnfitTogether, outcome.Why!)]))
-            : new JsonResult<ComputationDocument>(ComputationDocument.Of(computation, outcome, rules.Catalogue.MeaningsByComputation[computation.Name]), Written.As.ComputationDocument);
+            : new JsonResult<ComputationAnswer>(desk.Explain(computation, outcome), Written.As.ComputationAnswer);
     }
 
     private static ProblemDocument NoSuch(string name)

@@ -2,7 +2,6 @@ using Serilog;
 using Serilog.AspNetCore;
 using Serilog.Core;
 using Serilog.Events;
-using Serilog.Formatting.Compact;
 
 namespace AdviceService.Http;
 
@@ -13,11 +12,11 @@ internal static class Logging
         .MinimumLevel.Information()
         .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
         .MinimumLevel.Override("Microsoft.Hosting.Lifetime", LogEventLevel.Information)
-        // The protocol's own lines name the client and the tool as the caller calls them.
-        .MinimumLevel.Override("ModelContextProtocol", LogEventLevel.Fatal)
+        .MinimumLevel.Override("ModelContextProtocol", LogEventLevel.Error)
+        .Filter.ByExcluding(QuotingNobody.IsCallersFault)
         .Enrich.FromLogContext()
         .Enrich.With<WithoutAddress>()
-        .WriteTo.Async(sink => sink.Console(new CompactJsonFormatter(), standardErrorFromLevel: LevelAlias.Minimum));
+        .WriteTo.Async(sink => sink.Console(new QuotingNobody(), standardErrorFromLevel: LevelAlias.Minimum));
 
     /// <summary>A request that succeeded is counted elsewhere and makes no line; another is named by its route, not by the address that was asked for.</summary>
     public static void ConfigureRequests(RequestLoggingOptions options)

@@ -31,7 +31,7 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(WhyNotDocument))]
 [JsonSerializable(typeof(ProjectionRequest))]
 [JsonSerializable(typeof(ProjectionDocument))]
-[JsonSerializable(typeof(ComputationDocument))]
+[JsonSerializable(typeof(ComputationAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<ComputationEntry>))]
 [JsonSerializable(typeof(ProblemDocument))]
 [JsonSerializable(typeof(AnswerLine))]

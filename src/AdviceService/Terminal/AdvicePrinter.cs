@@ -78,7 +78,7 @@ internal sealed class AdvicePrinter(IAnsiConsole console)
     private static string Colour(DrivingAdvice advice) => advice switch
     {
         DrivingAdvice.Stop => "red bold",
-        DrivingAdvice.WorkshopOnly or DrivingAdvice.Soon => "yellow bold",
+        DrivingAdvice.WorkshopOnly or DrivingAdvice.Soon or DrivingAdvice.Unknown => "yellow bold",
         _ => "green bold",
     };
 }

@@ -33,7 +33,7 @@ public class FrameReaderTests
     [InlineData($"{Warm},\"shortTermBank1\":{{\"value\":9,\"unit\":\"percent\"}}", "shortTermBank1", "'fuel-trim-total' adds it to longTermBank1, which is not given.")]
     [InlineData($"{Warm},\"shortTermBank1\":{{\"value\":40,\"unit\":\"percent\"}},\"longTermBank1\":{{\"value\":21,\"unit\":\"percent\"}}", "longTermBank1", "'fuel-trim-total' holds from -60 to 60 percent only.")]
     [InlineData($"{Warm}", "coolantTemperature", "'coolant-temperature-live' takes it only where runTime is at least 900 s, which is not given.")]
-    [InlineData("\"throttle\":{\"value\":15,\"unit\":\"percent\"}", "throttle", "No check rests on it alone; it tells how the vehicle ran when the code was stored.")]
+    [InlineData("\"throttle\":{\"value\":15,\"unit\":\"percent\"}", "throttle", "No check rests on it alone. It tells how the car ran when the code was stored.")]
     public void Read_WhatIsNotTaken_SaysWhy(string frame, string member, string because) =>
         Assert.Equal(because, Read(frame).NotTaken.Single(one => one.Member == member).Because);
 
@@ -51,7 +51,7 @@ public class FrameReaderTests
     {
         var diesel = new Vehicle(new Dictionary<string, string> { ["fuel"] = "diesel" }, new Dictionary<string, double>());
 
-        var reading = Frames.Read(Request($"{Warm},{Bank1}"), diesel);
+        var reading = Frames.Read(Request($"{Warm},{Bank1}"), Of(diesel));
 
         Assert.Empty(reading.Taken);
         Assert.Contains(new FrameMemberLeft("shortTermBank1", "'fuel-trim-total' does not apply to this vehicle."), reading.NotTaken);
@@ -73,7 +73,9 @@ public class FrameReaderTests
     private const string Bank2 = "\"shortTermBank2\":{\"value\":-12.5,\"unit\":\"percent\"},\"longTermBank2\":{\"value\":-15,\"unit\":\"percent\"}";
 
     private static FrameReading Read(string frame, params IReadOnlyList<FindingReport> findings) => Frames.Read(
-        Request(frame) with { Findings = findings }, new Vehicle(new Dictionary<string, string>(), new Dictionary<string, double>()));
+        Request(frame) with { Findings = findings }, Of(new Vehicle(new Dictionary<string, string>(), new Dictionary<string, double>())));
+
+    private static Case Of(Vehicle vehicle) => new() { AsOf = new DateOnly(2026, 3, 1), Vehicle = vehicle };
 
     private static AdviceRequest Request(string frame) =>
         new() { Vehicle = new VehicleDescription(), FreezeFrame = FrameConverter.Of(JsonDocument.Parse($"{{{frame}}}").RootElement) };

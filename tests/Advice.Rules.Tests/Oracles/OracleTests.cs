@@ -41,7 +41,7 @@ public class OracleTests(ITestOutputHelper output)
     private static IRuleSession AfterTheLastReport(IRuleBook rules, Case @case)
     {
         var before = @case with { Reports = [.. @case.Reports.SkipLast(1)] };
-        return rules.Open(before, rules.Open(before).Gather(), @case.Reports[^1]);
+        return rules.Continue(before, rules.Open(before).Gather())(@case.Reports[^1]);
     }
 
     private void Compare(int ruleSets, int casesEach, Func<IRuleBook, Func<RandomCase, Findings>> translate)

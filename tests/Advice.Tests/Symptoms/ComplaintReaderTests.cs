@@ -9,7 +9,11 @@ public class ComplaintReaderTests
     [InlineData("The steering wheel really shakes", "steering-shake")]
     [InlineData("the light for the check engine is on", "engine-lamp")]
     [InlineData("the engine died on me", "stalling")]
-    [InlineData("my brakes went spongy", "")]
+    [InlineData("my brakes went spongy", "soft-pedal")]
+    // Synonyms, where nothing else is said
+    [InlineData("there is a split in the windshield", "windscreen-crack")]
+    [InlineData("it squeals and there is a split in the windshield", "squeal")]
+    [InlineData("a split in the curtain", "")]
     [InlineData("The brake pedal suddenly went all the way to the floor", "pedal-sinks")]
     // The longest phrase wins
     [InlineData("check engine light flashing", "engine-lamp-flashing")]
@@ -100,6 +104,9 @@ public class ComplaintReaderTests
     [InlineData("clunks over bumps but not on the highway", "clunk @over-bumps; not clunk @high-speed")]
     [InlineData("It shakes at idle, fine on the motorway", "vibration @idling; not vibration @high-speed")]
     [InlineData("the squeal goes away when hot", "squeal; not squeal @engine-warm")]
+    [InlineData("It shakes at idle but smooths out on the motorway", "vibration @idling; not vibration @high-speed")]
+    [InlineData("It shakes at idle but gets better when hot", "vibration @idling; not vibration @engine-warm")]
+    [InlineData("It shakes at idle and the power drops on the motorway", "vibration @high-speed+idling")]
     public void Read_WellOnAnOccasion_IsDeniedForIt(string complaint, string expected) => AssertReads(expected, complaint);
 
     [Theory]

@@ -11,7 +11,7 @@ namespace AdviceService.Tests.Http;
 [Collection(Served.ByHttp)]
 public class ArithmeticContractTests(RunningService service)
 {
-    private static readonly JsonSchema Answer = InterfaceDescription.Schema("ComputationDocument");
+    private static readonly JsonSchema Answer = InterfaceDescription.Schema("ComputationAnswer");
     private static readonly JsonSchema Problem = InterfaceDescription.Schema("ProblemDocument");
     private static readonly EvaluationOptions Formats = new() { RequireFormatValidation = true };
 

@@ -171,7 +171,7 @@ public class WhyNotTests(RunningService service)
     [InlineData("""{"vehicle":{"fuel":"electric"},"complaint":"it jerks","check":"spark-plug-look"}""", "It exists only if")]
     [InlineData("""{"vehicle":{},"complaint":"brake pedal sinks to the floor","check":"brake-road-test"}""", "needs a drive")]
     [InlineData("""{"vehicle":{},"findings":[{"check":"coolant-condition","observation":"rusty"}],"check":"coolant-condition"}""", "It was done")]
-    [InlineData("""{"vehicle":{},"complaint":"wipers streak","check":"brake-pad-thickness"}""", "nothing that it finds is raised")]
+    [InlineData("""{"vehicle":{},"complaint":"wipers streak","check":"brake-pad-thickness"}""", "nothing here points to what it finds")]
     public async Task WhyNot_CheckThatIsNoStep_SaysWhy(string request, string why)
     {
         var answer = await AskAsync(request);

@@ -38,7 +38,7 @@ public class CaseFileSchemaTests
     [InlineData(false, "id: a, given: {vehicle: {fuel: 3}}, driving: normal")]
     [InlineData(false, "id: a, given: {vehicle: {}, wish: soon}, driving: normal")]
     [InlineData(false, "id: a, given: {vehicle: {}}, driving: fast")]
-    [InlineData(false, "id: a, given: {vehicle: {}}, driving: [normal, soon, workshopOnly, stop]")]
+    [InlineData(false, "id: a, given: {vehicle: {}}, driving: [normal, soon, workshopOnly, stop, unknown]")]
     [InlineData(false, "id: a, given: {vehicle: {}}, driving: normal, wish: soon")]
     [InlineData(false, "id: a, given: {vehicle: {}}, first: []")]
     [InlineData(false, "id: a, given: {vehicle: {}}, among: {0: brake-pad-thickness}")]

@@ -69,6 +69,10 @@ public partial class RuleFileSchemaTests
         }
     }
 
+    [Fact]
+    public void Rules_EveryFileBelowAllSets_FitsTheSchema() => Assert.All(
+        Directory.GetFiles(Path.Combine(Repository.Root, "src", "Advice.Rules", "Base")), file => Assert.True(FileSchema.Takes(FileSchema.Rules, YamlJson.Read(File.ReadAllText(file))), file));
+
     [Theory]
     [MemberData(nameof(Examples))]
     public void Rules_FaultyFile_IsRefusedWhereItsShapeIsWrong(string name) =>

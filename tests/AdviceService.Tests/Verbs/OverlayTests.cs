@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Advice.Rules.RuleSets;
+using AdviceService.Catalogues;
 
 namespace AdviceService.Tests.Verbs;
 
@@ -40,6 +42,18 @@ public class OverlayTests
         Assert.True(ended == 0, error);
         var off = Assert.Single(JsonDocument.Parse(output).RootElement.GetProperty("fromOverlays").EnumerateArray(), entry => entry.GetProperty("switchedOff").ValueKind == JsonValueKind.String);
         Assert.Equal("rule oil-filter-settled: Our workshop fits the filters and retightens each one after a week.", $"{off.GetProperty("kind")} {off.GetProperty("id")}: {off.GetProperty("switchedOff")}");
+    }
+
+    /// <summary>What an answer names only where it would have counted, the rule set names in any case.</summary>
+    [Fact]
+    public void RuleSet_WithOverlay_NamesAllOfIt()
+    {
+        var book = RuleSetLoader.Load(Rules, [Fleet]);
+        var set = new Entries(book.Catalogue, book.Revision, book.SwitchedOff).RuleSet;
+
+        Assert.Equal(["hill-fleet"], set.Overlays.Select(overlay => overlay.Name));
+        Assert.Equal(["limit tyre-tread-trade", "rule hill-fleet-pads", "rule oil-filter-settled", "service item engine-oil"], set.FromOverlays.Select(entry => $"{entry.Kind} {entry.Id}"));
+        Assert.Equal(["Our workshop fits the filters and retightens each one after a week."], set.FromOverlays.Select(entry => entry.SwitchedOff).OfType<string>());
     }
 
     [Fact]

@@ -8,9 +8,6 @@ namespace Advice.Rules.Bench.Drivers;
 /// <param name="list">The list, for a case.</param>
 public sealed class Listed(Catalogue catalogue, string name, Func<Case, IReadOnlyList<string>> list) : IAskingOrder
 {
-    private readonly ILookup<string, string> _symptoms = catalogue.Rules.Values.OfType<ShowsRule>()
-        .Where(rule => rule.Sign.Kind == SignKind.Symptom && double.IsFinite(catalogue.Symptoms[rule.Sign.Id].Effort)).ToLookup(rule => rule.Fault, rule => rule.Sign.Id);
-
     /// <inheritdoc/>
     public string Name => name;
 
@@ -41,7 +38,8 @@ public sealed class Listed(Catalogue catalogue, string name, Func<Case, IReadOnl
     public string? Next(Advised advised, IReadOnlySet<string> asked)
     {
         ArgumentNullException.ThrowIfNull(advised);
-        var shown = advised.Suspicion.Raised.SelectMany(suspect => _symptoms[suspect.Instance.Fault.Id]).ToHashSet();
+        var shown = advised.Suspicion.Raised.SelectMany(suspect => catalogue.ShowsByFault[suspect.Instance.Fault.Id]).Where(rule => rule.Sign.Kind == SignKind.Symptom)
+            .Select(rule => rule.Sign.Id).Where(symptom => double.IsFinite(catalogue.Symptoms[symptom].Effort)).ToHashSet();
         var spoken = advised.Spoken;
         return list(advised.Case).FirstOrDefault(symptom => shown.Contains(symptom) && !spoken.Contains(symptom) && !asked.Contains(symptom));
     }

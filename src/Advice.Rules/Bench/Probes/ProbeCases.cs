@@ -40,13 +40,13 @@ internal sealed class ProbeCases(Catalogue catalogue)
     }
 
     private IEnumerable<Case> Linked(Case @case, string fault) => ProbeSigns.For(@case, fault, [], catalogue).Take(1)
-        .Concat(ProbeSigns.Shown(fault, catalogue).Take(1).Select(shows => ProbeSigns.With(@case, shows.Sign, shows.Occasions)));
+        .Concat(catalogue.ShowsByFault[fault].Take(1).Select(shows => ProbeSigns.With(@case, shows.Sign, shows.Occasions)));
 
     private IEnumerable<Case> InPlay(FitsRule fits) => fits.Faults.SelectMany(fault => Shown(fits, fault, null))
         .Concat(fits.Checks.SelectMany(check => catalogue.Checks[check].Detects.Select(detects => detects.Fault).Distinct().SelectMany(fault => Shown(fits, fault, check))));
 
     private IEnumerable<Case> Shown(FitsRule fits, string fault, string? check) => On(fits, fault, check)
-        .SelectMany(@case => ProbeSigns.Shown(fault, catalogue).Select(shows => ProbeSigns.With(@case, shows.Sign, shows.Occasions)));
+        .SelectMany(@case => catalogue.ShowsByFault[fault].Select(shows => ProbeSigns.With(@case, shows.Sign, shows.Occasions)));
 
     private IEnumerable<Case> Called(Rule rule, IReadOnlyList<string> symptoms, IReadOnlyList<string> occasions, string? fault, IReadOnlyList<string> without) =>
         On(rule, fault)
@@ -63,6 +63,6 @@ internal sealed class ProbeCases(Catalogue catalogue)
             .Concat(warns.Checks.Select(check => @case with { Done = new HashSet<string> { check } }));
     }
 
-    private IEnumerable<Case> Noticed(Case @case, string fault, WarnsRule warns) => ProbeSigns.Shown(fault, catalogue)
+    private IEnumerable<Case> Noticed(Case @case, string fault, WarnsRule warns) => catalogue.ShowsByFault[fault]
         .Where(shows => !warns.Without.Contains(shows.Sign.Id)).Take(1).Select(shows => ProbeSigns.With(@case, shows.Sign, shows.Occasions));
 }

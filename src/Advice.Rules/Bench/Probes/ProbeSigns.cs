@@ -25,14 +25,10 @@ internal static class ProbeSigns
             yield return @case;
         }
 
-        foreach (var shows in Shown(fault, catalogue).Where(shows => shows.When.Tests.Count == 0 && !without.Contains(shows.Sign.Id)))
+        foreach (var shows in catalogue.ShowsByFault[fault].Where(shows => shows.When.Tests.Count == 0 && !without.Contains(shows.Sign.Id)))
         {
             @case = With(@case, shows.Sign, shows.Occasions);
             yield return @case;
         }
     }
-
-    /// <summary>What shows a fault, the commonest first.</summary>
-    public static IEnumerable<ShowsRule> Shown(string fault, Catalogue catalogue) => catalogue.Rules.Values.OfType<ShowsRule>()
-        .Where(rule => rule.Fault == fault).OrderByDescending(rule => rule.Often).ThenBy(rule => rule.Id, StringComparer.Ordinal);
 }

@@ -20,6 +20,7 @@ public static class OwnerTexts
             ("driving advice", [.. catalogue.Rules.Values.OfType<DrivingRule>().Select(rule => (rule.Id, rule.Because.Plain))]),
             ("cautions", [.. catalogue.Cautions.Values.Select(caution => (caution.Id, caution.Text.Plain))]),
             ("questions", [.. catalogue.Symptoms.Values.Select(symptom => (symptom.Id, symptom.Ask))]),
+            ("sentences of answers", [.. catalogue.Wordings.Values.OrderBy(wording => wording.Sentence.Id, StringComparer.Ordinal).Select(wording => (wording.Sentence.Id, wording.Text.Plain))]),
             ("services", [.. catalogue.Services.Values.Select(item => (item.Id, item.Name.Plain))]),
         ];
     }

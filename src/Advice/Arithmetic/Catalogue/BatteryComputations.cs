@@ -49,7 +49,7 @@ internal static class BatteryComputations
         new("charging-voltage", "Charging voltage of a 12 V system", "13.8 … 14.8 V is usual; below 13.2 V too low; below 12.7 V nothing charges",
             [From.Restated("training sheet on charging systems")],
             [Running], given => Outcome.Of(Result.Of("least", 13.8, "V"), Result.Of("most", 14.8, "V")).As(Charging.Of(given[Running]))
-                .Note(true, "The right voltage falls with temperature, and systems that follow the driving may charge below it on purpose."))
+                .Note(true, Sentences.ChargingVaries))
         { Verdicts = ["usual", "low", "high", "too-low", "none"] },
         new("voltage-drop", "Voltage lost across a cable or connection", "R = U / I, P = U · I; at most 0.5 V over the cranking circuit, 0.2 V over a ground, 0.5 V from alternator to battery",
             [From.CommonPractice],
@@ -65,8 +65,8 @@ internal static class BatteryComputations
             Result.Of("stateOfCharge", charge, "percent"), Result.Of("leastByOtherTables", least, "percent"), Result.Of("mostByOtherTables", most, "percent"),
             Result.Of("voltageAtReference", corrected, "V"), Result.Of("freezesAt", UnitConversion.Convert(OpenCircuit.FreezesAtDegF(charge), "degF", "degC")!.Value, "degC"))
             .As(Charged(charge))
-            .Note(corrected > 12.8, "So high a voltage is a surface charge or another kind of battery: let it rest, or go by its maker's table.")
-            .Note(degC is null, "The temperature was not given; 26.7 degC was taken.");
+            .Note(corrected > 12.8, Sentences.SurfaceCharge)
+            .Note(degC is null, Sentences.TemperatureTaken);
     }
 
     private static Outcome Hydrometer(double reading, double degC)
@@ -89,7 +89,7 @@ internal static class BatteryComputations
     {
         var least = LoadTest.LeastVolts(UnitConversion.Convert(degC, "degC", "degF")!.Value);
         return Outcome.Of(Result.Of("least", least, "V"), Result.Of("margin", volts - least, "V"), Result.Of("voltageAt70DegF", volts - least + LoadTest.LeastVolts(70), "V")).As(volts >= least ? "holds" : "drops")
-            .Note(true, "It says something only of a battery that is at least 75 % charged.");
+            .Note(true, Sentences.ChargedBatteryOnly);
     }
 
     private static Outcome Lost(Given given)

@@ -1,5 +1,6 @@
 using Advice.Arithmetic.BrakeFluids;
 using Advice.Arithmetic.Braking;
+using Advice.Knowledge;
 
 namespace Advice.Arithmetic.Catalogue;
 
@@ -66,6 +67,6 @@ internal static class BrakeComputations
     {
         var imbalance = BrakeBalance.ImbalancePercent(given[Left], given[Right]);
         return Outcome.Of(Result.Of("imbalance", imbalance, "percent")).As(BrakeBalance.Of(imbalance))
-            .Note(Math.Max(given[Left], given[Right]) == 0, "Neither side brakes.");
+            .Note(Math.Max(given[Left], given[Right]) == 0, Sentences.NeitherBrakes);
     }
 }

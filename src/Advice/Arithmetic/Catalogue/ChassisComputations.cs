@@ -1,5 +1,6 @@
 using Advice.Arithmetic.Damping;
 using Advice.Arithmetic.Drivelines;
+using Advice.Knowledge;
 
 namespace Advice.Arithmetic.Catalogue;
 
@@ -42,20 +43,19 @@ internal static class ChassisComputations
         { Verdicts = ["smooth", "uneven"] },
     ];
 
-    private const string Limits = "A bounce says nothing of stiff, heavy or air-sprung corners, and inspection bodies gave it up; a leak shows a worn damper better.";
 
     private static Outcome Bounce(Given given) => given[Rebounds] switch
     {
         var count when count != Math.Floor(count) => Outcome.Refuse(Rebounds, "Must be a whole number."),
-        0 => Outcome.Of().As("sound").Note(true, "It settles at once: the ratio is above what a count can tell.").Note(true, Limits),
-        var count => Damped(Math.Log(10) / count).Note(true, Limits),
+        0 => Outcome.Of().As("sound").Note(true, Sentences.SettlesAtOnce).Note(true, Sentences.BounceSaysLittle),
+        var count => Damped(Math.Log(10) / count).Note(true, Sentences.BounceSaysLittle),
     };
 
     private static Outcome Damped(double decrement)
     {
         var ratio = Decrement.Ratio(decrement);
         return Outcome.Of(Result.Of("decrement", decrement), Result.Of("dampingRatio", ratio), Result.Of("cyclesToTenth", Decrement.CyclesToTenth(ratio)))
-            .As(DampingClass.Of(ratio)).Note(ratio > 0.5, "A decrement tells little above a ratio of 0.5.");
+            .As(DampingClass.Of(ratio)).Note(ratio > 0.5, Sentences.DecrementTellsLittle);
     }
 
     private static Outcome Swing(Given given)
@@ -64,10 +64,10 @@ internal static class ChassisComputations
         if (trace.Extremes.Count == 0)
             return Outcome.Refuse(Trace, "The corner does not move in this trace.");
         if (trace.Decrement is not { } decrement)
-            return Outcome.Of(Result.Of("extremes", trace.Extremes.Count)).As("sound").Note(true, "It settles without swinging back: the ratio is above what a trace can tell.");
+            return Outcome.Of(Result.Of("extremes", trace.Extremes.Count)).As("sound").Note(true, Sentences.SettlesWithoutSwing);
         if (decrement <= 0)
             return Outcome.Refuse(Trace, "The swing does not die down; the trace must end at rest.");
-        var damped = Damped(decrement).Note(true, Limits);
+        var damped = Damped(decrement).Note(true, Sentences.BounceSaysLittle);
         return damped with { Results = [.. damped.Results, Result.Of("extremes", trace.Extremes.Count), Result.Of("frequency", trace.Hertz!.Value, "Hz")] };
     }
 
@@ -78,7 +78,7 @@ internal static class ChassisComputations
         List<Result> results = [Result.Of("criticalDamping", critical, "N.s/m"), Result.Of("dampingRatio", ratio)];
         if (ratio < 1)
             results.Add(Result.Of("decrement", Decrement.OfRatio(ratio)));
-        return Outcome.Of(results).Note(ratio >= 1, "It does not swing; there is no decrement.");
+        return Outcome.Of(results).Note(ratio >= 1, Sentences.NoDecrement);
     }
 
     private static Outcome Angles(Given given)
@@ -90,7 +90,7 @@ internal static class ChassisComputations
             Result.Of("firstJoint", first, "deg"), Result.Of("secondJoint", second, "deg"), Result.Of("residualAngle", residual, "deg"),
             Result.Of("fluctuation", UniversalJoint.FluctuationPercent(residual), "percent"))
             .As(residual > 3 ? "uneven" : "smooth")
-            .Note(true, "The trade keeps the residual at 3 deg and less; the maker's angles win.")
-            .Note(given.Has(FrontPlan) || given.Has(RearPlan), "Joints bent in both views cancel only where their planes agree with the phase of the yokes.");
+            .Note(true, Sentences.JointResidual)
+            .Note(given.Has(FrontPlan) || given.Has(RearPlan), Sentences.JointPlanes);
     }
 }

@@ -2,6 +2,7 @@ using Advice.Arithmetic.Cylinders;
 using Advice.Arithmetic.Diagnostics;
 using Advice.Arithmetic.Mixtures;
 using Advice.Arithmetic.OxygenSensors;
+using Advice.Knowledge;
 
 namespace Advice.Arithmetic.Catalogue;
 
@@ -43,7 +44,7 @@ internal static class EngineComputations
         new("exhaust-lambda", "Lambda from four exhaust gases", "balance of Brettschneider; H/C 1.7261, O/C 0.0176, hexane factor 6",
             [From.Restated("Brettschneider, Bosch Technische Berichte 6 (1979)", "p. 177", "some take a hexane factor of 12")], [Co, Co2, Hc, O2],
             given => Outcome.Of(Result.Of("lambda", ExhaustLambda.Of(given[Co], given[Co2], given[Hc], given[O2])))
-                .Note(given[O2] > 2, "So much oxygen may be an air leak in the exhaust or a misfire.")),
+                .Note(given[O2] > 2, Sentences.MuchOxygen)),
         new("air-fuel-ratio", "Air-fuel ratio and lambda", "λ = ratio / stoichiometric ratio; stoichiometric by mass balance, 23.14 % oxygen in air",
             [From.CommonPractice, From.Estimate("gasoline 14.7 by convention, blends by mass with densities 0.745 and 0.789")], [Kind, Lambda, Ratio], Air),
         new("fuel-trims", "Fuel trims of both banks", "short + long term; suspect beyond ±10 %", [From.CommonPractice], [Short1, Long1, Short2, Long2, Cruise1, Cruise2], Trims)
@@ -86,8 +87,8 @@ internal static class EngineComputations
         if (trace.FirstActive is { } active)
             results.Add(Result.Of("firstActive", active, "s"));
         return Outcome.Of(results).As(trace.Verdict)
-            .Note(trace.Seconds < 10, "A trace of 10 s and more says it more surely.")
-            .Note(trace.Verdict is "inactive" or "late", "The cell is cold or its circuit open: the heater, its fuse and its wiring come before the sensor.");
+            .Note(trace.Seconds < 10, Sentences.LongerTrace)
+            .Note(trace.Verdict is "inactive" or "late", Sentences.ColdCell);
     }
 
     private static Outcome Nernst(Given given)
@@ -136,6 +137,6 @@ internal static class EngineComputations
             Result.Of("belowAverage", 100 * (1 - (pressures.Min() / pressures.Average())), "percent"),
             Result.Of("lowCylinders", Compression.Low(pressures) is { Count: > 0 } low ? string.Join(", ", low) : "none"))
             .As(Compression.Of(pressures))
-            .Note(true, "Makers' limits differ; theirs win. Warm engine, all plugs out, throttle open, the same strokes for each cylinder.");
+            .Note(true, Sentences.CompressionMakers);
     }
 }

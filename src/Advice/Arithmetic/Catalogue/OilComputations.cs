@@ -53,9 +53,9 @@ internal static class OilComputations
         var grade = OilClassification.Grade(
             given[At100], given.Maybe(Sheared), given.Maybe(Cranking), given.Maybe(Pumping), given.Maybe(Edition) ?? HotClass.Editions[^1]);
         return Outcome.Of(Result.Of("grade", grade.ToString()))
-            .Note(!given.Has(Sheared) && grade.Hot is not null, "The high-shear viscosity was not given; the hot part holds only if it is met too.")
-            .Note(grade.Cold is null, "A W part needs both cold tests at the temperature of its row.")
-            .Note(grade.Hot is null, "No hot part of this edition has these values.");
+            .Note(!given.Has(Sheared) && grade.Hot is not null, Sentences.OilHighShear)
+            .Note(grade.Cold is null, Sentences.OilColdPart)
+            .Note(grade.Hot is null, Sentences.OilHotPart);
     }
 
     private static Outcome Weather(Given given)
@@ -64,7 +64,7 @@ internal static class OilComputations
         if (lowest > highest)
             return Outcome.Refuse(Lowest, "Must not be above the highest.");
         var fits = Outcome.Of(Result.Of("coldParts", string.Join(", ", OilForAmbient.ColdNumbers(lowest).Select(number => $"{number}W")) is { Length: > 0 } all ? all : "none"))
-            .Note(true, "Among the grades that suit, take the one that the maker names.");
+            .Note(true, Sentences.OilOfTheMaker);
         if (given.Maybe(Grade) is not { } text)
             return fits;
         return OilGrade.Read(text) is { } grade ? fits.As(OilForAmbient.Suits(grade, lowest, highest) ? "suits" : "does-not-suit") : Unknown(Grade);

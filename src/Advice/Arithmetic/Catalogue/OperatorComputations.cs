@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advice.Arithmetic.Operators;
+using Advice.Knowledge;
 
 namespace Advice.Arithmetic.Catalogue;
 
@@ -62,8 +63,8 @@ internal static class OperatorComputations
         if (given.Maybe(Age) is { } age && given.Maybe(Further) is { } further)
             results.Add(Result.Of("survivesFurther", life.SurvivingFurther(age, further)));
         return Outcome.Of(results)
-            .Note(life.Shape <= 1, "Such a part does not wear out: renewing it before it fails gains nothing.")
-            .Note(given[Failed].Count < 5, "So few failures say little.");
+            .Note(life.Shape <= 1, Sentences.DoesNotWearOut)
+            .Note(given[Failed].Count < 5, Sentences.FewFailures);
     }
 
     private static Outcome Test(Given given)
@@ -77,6 +78,6 @@ internal static class OperatorComputations
         var isFar = given.Maybe(Odometer) >= RoadworthinessTest.EarlyTestKm && !(given.Maybe(OdometerThen) >= RoadworthinessTest.EarlyTestKm);
         return Outcome.Of(Result.Of("due", next.ToString("O", CultureInfo.InvariantCulture)), Result.Of("daysLeft", daysLeft))
             .As(daysLeft <= 0 ? "due" : isFar ? "early" : "later")
-            .Note(isFar, "From 160,000 km on the Directive lets a state ask for a test before the time; so it may after an accident or with a new holder.");
+            .Note(isFar, Sentences.TestBeforeTime);
     }
 }

@@ -1,5 +1,6 @@
 using Advice.Arithmetic.Tyres;
 using Advice.Findings;
+using Advice.Knowledge;
 
 namespace Advice.Arithmetic.Catalogue;
 
@@ -47,7 +48,7 @@ internal static class TyreComputations
         var fitted = TyreSize.Read(other)!;
         var error = TyreSize.SpeedErrorPercent(size, fitted);
         return Outcome.Of([.. results, Result.Of("fittedDiameter", fitted.DiameterMm, "mm"), Result.Of("speedError", error, "percent")])
-            .Note(error > 0, "The vehicle goes faster than the speedometer was set for.");
+            .Note(error > 0, Sentences.FasterThanShown);
     }
 
     private static Outcome Rating(Given given)
@@ -71,7 +72,7 @@ internal static class TyreComputations
             return Outcome.Refuse(Code, "The tyre would be made after the day asked for.");
         var years = code.AgeYears(on);
         return Outcome.Of(Result.Of("week", code.Week), Result.Of("year", string.Join(" or ", code.Years)), Result.Of("leastAge", years, "years")).As(TyreDateCode.Of(years))
-            .Note(code.Years.Count > 1, "Three digits do not tell the decade; the age is the least that it may be.");
+            .Note(code.Years.Count > 1, Sentences.DecadeNotTold);
     }
 
     private static Outcome Tread(Given given)

@@ -1,0 +1,29 @@
+using System.Collections.Frozen;
+
+namespace Advice.Symptoms;
+
+/// <summary>Tells whether a clause says that what was complained of becomes less: "climbs in traffic but drops on the highway".</summary>
+internal sealed class Easing(IReadOnlyList<Word> words)
+{
+    private static readonly FrozenSet<string> Lessening = Set("""
+        drop drops dropped fall falls fell less lessens eases eased improves improved subsides fades settles recovers quiet quieter quietens cools cooler smooth smoother
+        better clears
+        """);
+
+    /// <summary>Verbs that say so with "down", "off", "out" or "up": "comes back down", "smooths out", "clears up".</summary>
+    private static readonly FrozenSet<string> Turning = Set("come comes came go goes went calm calms cool cools die dies settle settles quiet quiets quieten quietens ease eases smooth smooths clear clears");
+
+    /// <summary>What the clause may be about, for "the oil pressure drops" is a complaint of its own.</summary>
+    private static readonly FrozenSet<string> Same = Set("but and then though yet temperature temp needle gauge noise sound vibration shaking get gets getting become becomes bit lot much back again right");
+
+    /// <summary>Whether the word says so, of what was named before.</summary>
+    public bool IsAt(int i)
+    {
+        var verb = words[i].Surface is "down" or "off" or "out" or "up" ? (i > 0 && words[i - 1].Surface == "back" ? i - 2 : i - 1) : i;
+        return verb >= 0 && words[verb].Clause == words[i].Clause
+            && (verb == i ? Lessening : Turning).Contains(words[verb].Surface)
+            && Enumerable.Range(0, verb).Reverse().TakeWhile(j => words[j].Clause == words[i].Clause).All(j => words[j].Kind != WordKind.Content || Same.Contains(words[j].Surface));
+    }
+
+    private static FrozenSet<string> Set(string text) => text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
+}
