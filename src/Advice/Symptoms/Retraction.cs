@@ -56,8 +56,8 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     }
 
     private bool IsSeldomNow(PhraseMatch match) =>
-        Before(match.Last.Index).TakeWhile(word => word.Clause == match.First.Clause).Any(word => Seldom.Contains(word.Surface))
-        && After(match).TakeWhile(word => word.Clause == match.Last.Clause).Any(word => word.Surface is "anymore" or "more" or "longer");
+        words.Take(match.Last.Index).Any(word => word.Clause == match.First.Clause && Seldom.Contains(word.Surface))
+        && words.Skip(match.First.Index + 1).TakeWhile(word => word.Clause == match.First.Clause).Any(word => word.Surface is "anymore" or "more" or "longer");
 
     /// <summary>"The squeal is no longer there", "isn't there any more".</summary>
     private bool IsThereNoMore(PhraseMatch match)
