@@ -10,9 +10,9 @@ public class SubjectTests
         RepositoryRules.Book.Catalogue.Systems, RepositoryRules.Book.Catalogue.Services.Values, RepositoryRules.Book.Catalogue.Topics);
 
     [Theory]
-    [InlineData("The accordion squeals badly", false)]
-    [InlineData("My accordion squeals badly", false)]
-    [InlineData("The accordion squeals on the highway", true)]
+    [InlineData("The trombone squeals badly", false)]
+    [InlineData("My trombone squeals badly", false)]
+    [InlineData("The trombone squeals on the highway", true)]
     [InlineData("The tensioner squeals badly", true)]
     [InlineData("The tensionner squeals badly", true)]
     [InlineData("It squeals badly", true)]

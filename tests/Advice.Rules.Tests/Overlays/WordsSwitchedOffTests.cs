@@ -66,7 +66,9 @@ public class WordsSwitchedOffTests
             var advice = new GiveAdvice(book, TimeProvider.System);
             var asked = Squeal with
             {
-                Jurisdiction = "XX", Complaint = "it squeals uphill at the rear left and it grinds", Findings = [new FindingReport { Check = "pad-look", Position = "rear-left", Value = 2, Unit = "mm" }],
+                Jurisdiction = "XX",
+                Complaint = "it squeals uphill at the rear left and it grinds",
+                Findings = [new FindingReport { Check = "pad-look", Position = "rear-left", Value = 2, Unit = "mm" }],
             };
 
             var named = Named(advice.To(asked).FromOverlays);
