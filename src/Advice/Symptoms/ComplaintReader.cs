@@ -45,7 +45,7 @@ public sealed class ComplaintReader
         circumstances = new(when, where, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
         opinion = new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary);
-        subject = new(topics ?? [], vocabulary.Knows);
+        subject = new(topics ?? []);
     }
 
     /// <summary>Reads a complaint.</summary>

@@ -7,14 +7,8 @@ namespace Advice.Symptoms;
 /// Tells which sentences are about something else than the trouble of a vehicle: a text that names other things and no part of driving,
 /// questions that ask for knowledge, prices or texts, thanks, and other languages. A dog whines and a boiler leaks in the words that cars have.
 /// </summary>
-/// <param name="topics">The words for topics.</param>
-/// <param name="isKnown">Whether a word stands in a phrase of the vocabulary, or is a slip for one that does.</param>
-internal sealed class Subject(IReadOnlyList<Topic> topics, Func<string, bool> isKnown)
+internal sealed class Subject(IReadOnlyList<Topic> topics)
 {
-    /// <summary>Words after which a text names what it is about.</summary>
-    private static readonly FrozenSet<string> Naming = new[] { "the", "my", "our", "his", "her", "their" }.ToFrozenSet(StringComparer.Ordinal);
-
-
     /// <summary>So many small words of other languages make a sentence one of them, unless English has as many in it.</summary>
     private const int LeastForeign = 2;
 
@@ -31,7 +25,7 @@ internal sealed class Subject(IReadOnlyList<Topic> topics, Func<string, bool> is
     {
         var sentences = text.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
         var driving = IsDriving(text);
-        var elsewhere = !driving && (sentences.Exists(sentence => NamesOther(sentence, isTold)) || (topics.Count > 0 && sentences.Count > 0 && OpensWithUnknown(sentences[0])));
+        var elsewhere = !driving && sentences.Exists(sentence => NamesOther(sentence, isTold));
         return sentences
             .Where(sentence => elsewhere || IsForeign(sentence)
                 || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && sentence.Exists(word => Says(TopicKind.Courtesy, word.Text))))))
@@ -52,9 +46,6 @@ internal sealed class Subject(IReadOnlyList<Topic> topics, Func<string, bool> is
 
         return false;
     }
-
-    /// <summary>"The chainsaw won't start": who writes of a vehicle without a word of driving begins with a part of it, and parts are known.</summary>
-    private bool OpensWithUnknown(List<RawWord> sentence) => sentence.Count > 2 && Naming.Contains(sentence[0].Text) && !isKnown(sentence[1].Text);
 
     private bool AsksInGeneral(List<RawWord> sentence) =>
         (Says(TopicKind.Question, sentence[0].Text) || (sentence.Count > 1 && Says(TopicKind.Question, $"{sentence[0].Text} {sentence[1].Text}")))

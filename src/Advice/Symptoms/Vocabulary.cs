@@ -29,9 +29,6 @@ internal sealed partial class Vocabulary
             .Concat(terms.Keys).Where(w => !light.ContainsKey(w)));
     }
 
-    /// <summary>Whether a word stands in a phrase, is a slip for one that does, or carries no meaning here.</summary>
-    public bool Knows(string word) => light.ContainsKey(word) || spelling.Knows(word) || spelling.Correct(word) is not null;
-
     /// <summary>The words with their terms, groups of words with one meaning joined.</summary>
     public List<Word> Read(IEnumerable<RawWord> text)
     {
