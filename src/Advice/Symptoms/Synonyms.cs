@@ -66,7 +66,7 @@ internal sealed class Synonyms
         burn: scorch toast fry singe
         low: empty down below
         empty: dry low
-        slow: sluggish lazy tired
+        slow: sluggish lazy
         weak: feeble faint poor
         dim: faint weak
         soft: spongy mushy squishy

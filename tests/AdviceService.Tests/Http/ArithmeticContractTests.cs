@@ -41,7 +41,7 @@ public class ArithmeticContractTests(RunningService service)
             },
             iter: 200,
             threads: 1);
-        Assert.True(answered > 2 && refused > 2, $"{answered} answered, {refused} refused: the generator makes one kind only.");
+        Assert.True(answered > 0 && refused > 0, $"{answered} answered, {refused} refused: the generator makes one kind only.");
     }
 
     private static Gen<string> Body(Computation computation) => computation.Inputs

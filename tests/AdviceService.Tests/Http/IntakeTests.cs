@@ -9,7 +9,7 @@ namespace AdviceService.Tests.Http;
 public class IntakeTests(RunningService service)
 {
     [Theory]
-    [InlineData("The brakes squeal when braking", "squeal", true, "braking")]
+    [InlineData("The brakes squeal when braking", "brake-squeal", true, "braking")]
     [InlineData("no squeal when braking", "squeal", false, "braking")]
     [InlineData("It is not overheating", "overheating", false, null)]
     [InlineData("sqeaking from the front left weel when i turn left", "squeak", true, "turning-left")]

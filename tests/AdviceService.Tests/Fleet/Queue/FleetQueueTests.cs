@@ -97,7 +97,8 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         await working;
 
         Assert.Equal(await InOneProcessAsync(60), collected);
-        Assert.Equal(60 / LinesOfAChunk, metrics.Finished.Value);
+        // A chunk that a slow machine did not answer in time came again; one that was submitted again did not.
+        Assert.InRange(metrics.Finished.Value, 60 / LinesOfAChunk, (60 / LinesOfAChunk) + metrics.Again.Value);
         await queue.ForgetAsync("twice", CancellationToken.None);
         Assert.Null(await queue.TotalAsync("twice", CancellationToken.None));
     }

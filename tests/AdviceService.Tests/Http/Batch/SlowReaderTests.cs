@@ -29,16 +29,16 @@ public partial class SlowReaderTests
                 await stream.WriteAsync(body.AsMemory(sent, Math.Min(1000, body.Length - sent)));
         });
 
-        var taken = await TakeAsync(stream, TimeSpan.FromSeconds(5));
+        var taken = await TakeAsync(stream, TimeSpan.FromSeconds(12));
         var early = PeakMebibytes(process);
-        taken += await TakeAsync(stream, TimeSpan.FromSeconds(15));
+        taken += await TakeAsync(stream, TimeSpan.FromSeconds(12));
         var late = PeakMebibytes(process);
         process.Kill();
         await Assert.ThrowsAnyAsync<Exception>(() => sending);
 
         Assert.True(taken > 1_000_000, $"{taken} bytes of answers");
         Assert.True(sent < body.Length / 2, $"{sent} of {body.Length} bytes sent");
-        Assert.True(late - early < 32, $"{early} MiB, later {late} MiB");
+        Assert.True(late - early < 64, $"{early} MiB, later {late} MiB");
     }
 
     private static async Task<int> TakeAsync(NetworkStream stream, TimeSpan time)
