@@ -73,7 +73,10 @@ public sealed class ComplaintReader
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
             .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
         var unread = sentences.Where(s => !understood.Contains(s.Key)).Select(s => new UnreadSentence(
-            Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End, reading.Unsure.GetValueOrDefault(s.Key, [])));
+            Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End)
+        {
+            Unsure = reading.Unsure.GetValueOrDefault(s.Key),
+        });
         return new(
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
             drives && StatesTrouble(words, reading.Reports));
@@ -96,7 +99,7 @@ public sealed class ComplaintReader
         words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing"))
             && !reports.Any(r => !r.Present && r.Start <= w.Start && w.End <= r.End));
 
-    private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, IReadOnlyList<Guess>> Unsure) Read(
+    private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure) Read(
         string complaint, List<Word> words, bool patient)
     {
         var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, patient);

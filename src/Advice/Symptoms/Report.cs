@@ -16,12 +16,15 @@ public sealed record Report(
     /// <summary>Place after the last of them.</summary>
     public int? End { get; init; }
 
-    /// <summary>What else the words may mean, the surest first; empty where they are clear.</summary>
-    public IReadOnlyList<Guess> Alternatives { get; init; } = [];
+    /// <summary>What else the words may mean, the surest first; empty where they are clear. Found when first asked for: few answers show it.</summary>
+    public IReadOnlyList<Guess> Alternatives => Rivals?.Value ?? [];
 
     /// <summary>Since when.</summary>
     public Onset? Since { get; init; }
 
     /// <summary>Whether it comes and goes; null = not said.</summary>
     public bool? Intermittent { get; init; }
+
+    /// <summary>Finds the alternatives.</summary>
+    internal Lazy<IReadOnlyList<Guess>>? Rivals { get; init; }
 }

@@ -52,12 +52,12 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = [.. Surest(Meant(candidates).Concat(opinion.Of(content, MostGuesses)))];
+        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Of(content, MostGuesses)))]);
         return false;
     }
 
     /// <summary>What the sentences that were not understood may mean, by their number.</summary>
-    public Dictionary<int, IReadOnlyList<Guess>> Unsure { get; } = [];
+    public Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure { get; } = [];
 
     /// <summary>The surest of some meanings.</summary>
     private static IEnumerable<Guess> Surest(IEnumerable<Guess> guesses) => guesses
@@ -77,7 +77,7 @@ internal sealed class SentenceReader(
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, IReadOnlyList<Word> content)
     {
-        var resembled = found.Count == 0 ? [] : opinion.Of(content, MostGuesses + found.Count);
+        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Of(content, MostGuesses + found.Count));
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
@@ -86,7 +86,7 @@ internal sealed class SentenceReader(
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
                 Ceases = denial.Ceases(match),
-                Alternatives = Rivals(match, found, candidates, resembled),
+                Rivals = new(() => Rivals(match, found, candidates, resembled.Value)),
             });
         }
 
@@ -143,7 +143,7 @@ internal sealed class SentenceReader(
         {
             Start = statement.Match.First.Start,
             End = statement.Match.Words.Max(w => w.End),
-            Alternatives = statement.Alternatives,
+            Rivals = statement.Rivals,
         };
         if (!statement.Ceases || !statement.Present)
             return [report];

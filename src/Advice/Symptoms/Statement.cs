@@ -16,8 +16,8 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>Whether it is said to have ceased: on the occasions if there are any, else altogether.</summary>
     public bool Ceases { get; init; }
 
-    /// <summary>What else its words may mean.</summary>
-    public IReadOnlyList<Guess> Alternatives { get; init; } = [];
+    /// <summary>Finds what else its words may mean.</summary>
+    public Lazy<IReadOnlyList<Guess>>? Rivals { get; init; }
 
     /// <summary>Whether it only adds an occasion on which another statement does not hold.</summary>
     public bool IsException { get; init; }
