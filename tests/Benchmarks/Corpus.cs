@@ -4,7 +4,6 @@ using Advice.Documents;
 using Advice.Intake;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
-using Advice.Symptoms;
 using AdviceService.Requests;
 
 namespace Benchmarks;

@@ -3,7 +3,6 @@ using Advice.Intake;
 using Advice.Rules.Cases;
 using Advice.Steps;
 using Advice.Suspects;
-using Advice.Symptoms;
 
 namespace Advice.Rules.Bench;
 

@@ -1,6 +1,5 @@
 using Advice.Evidence;
 using Advice.Intake;
-using Advice.Symptoms;
 
 namespace Advice.Rules.Cases;
 
