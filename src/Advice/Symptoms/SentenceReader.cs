@@ -10,7 +10,7 @@ namespace Advice.Symptoms;
 /// <param name="opinion">What a sentence resembles where no phrase is clear.</param>
 /// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
 internal sealed class SentenceReader(
-    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, SecondOpinion opinion, bool patient = false)
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion, bool patient = false)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
@@ -38,7 +38,7 @@ internal sealed class SentenceReader(
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
         var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin)).ToList();
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
-        if (found.Count == 0 && patient && opinion.Clear(content) is { } alike)
+        if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike)
             found.Add(alike);
         var around = Selection.Take(possible, used);
         var here = Stated(found, sentence, candidates, content);
@@ -52,7 +52,7 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Of(content, MostGuesses)))]);
+        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Value.Of(content, MostGuesses)))]);
         return false;
     }
 
@@ -77,7 +77,7 @@ internal sealed class SentenceReader(
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, IReadOnlyList<Word> content)
     {
-        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Of(content, MostGuesses + found.Count));
+        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Value.Of(content, MostGuesses + found.Count));
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
