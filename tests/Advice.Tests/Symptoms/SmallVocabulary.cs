@@ -54,6 +54,7 @@ internal static class SmallVocabulary
     {
         (string Id, string? Within, string Phrases)[] occasions =
         [
+            ("after-service", null, "since <done>, after <done>"),
             ("starting", null, "when starting, when i start"),
             ("cold-start", "starting", "cold start, in the morning"),
             ("engine-warm", null, "when warm, when hot"),
