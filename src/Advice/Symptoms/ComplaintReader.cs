@@ -16,7 +16,7 @@ public sealed class ComplaintReader
     public const double LeastGuess = 0.4;
 
     /// <summary>So many words read so surely are a complaint, whatever else the text names.</summary>
-    private const int LeastClearWords = 3;
+    private const int LeastClearWords = 4;
     private const double Clear = 0.85;
 
     /// <summary>Words of one who complains, whatever of.</summary>

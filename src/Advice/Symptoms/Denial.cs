@@ -102,7 +102,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         {
             if (IsCalm(i))
                 return true;
-            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over"))
+            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over" or "first" or "tim" or "right" or "straight"))
                 return IsNegator(i) || None.Contains(words[i].Surface) || words[i].Surface == "stops" || (easing.IsAt(i) && !NegatedBefore(i));
         }
 

@@ -137,9 +137,6 @@ internal sealed class PhraseIndex
     private static bool IsTornFromNegation(List<Word> words) =>
         Enumerable.Range(1, words.Count - 1).Any(i => words[i - 1].Term is "not" or "no" && words[i - 1].Clause != words[i].Clause);
 
-    /// <summary>Whether a clause is no more than that word: "the horn" of "the horn and the wipers don't work".</summary>
-    private static bool IsAlone(Word subject, IReadOnlyList<Word> sentence) => sentence.Count(w => w.Clause == subject.Clause) == 1;
-
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
     /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
@@ -201,7 +198,7 @@ internal sealed class PhraseIndex
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
         if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places) || IsTornFromNegation(words)
-            || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause && !IsAlone(words[0], sentence))
+            || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))
             return null;
         var confidence = (asked.Length == 1 ? OneWord : Full) * coverage

@@ -170,7 +170,7 @@ internal sealed class SentenceReader(
 
         if (candidates.Count == 0 && (sentence.Any(w => Referring.Contains(w.Surface)) || own.TrueForAll(w => w.Term == "when" || circumstance.Words.Contains(w))))
             beside = [.. before.Where(s => !s.IsException).TakeLast(1)];
-        foreach (var statement in beside)
+        foreach (var statement in beside.Where(s => s.Present || !circumstances.IsEvent(circumstance)))
             statement.Occasions.Add(circumstance.Meaning);
         return beside.Count > 0;
     }

@@ -58,7 +58,7 @@ internal sealed class ServiceWords
 
     /// <summary>Whether a phrase takes work that was done for trouble: "battery replaced last week", unlike "battery had to be replaced".</summary>
     public static bool IsWorkDone(PhraseMatch match, IReadOnlyList<Word> sentence) =>
-        match.Words.Count <= 3 && match.Words.Any(w => w.Surface is "replaced" or "changed" or "replacing" or "changing")
+        match.Classed.Any(w => w.Surface is "replaced" or "changed" or "replacing" or "changing")
         && !sentence.Any(w => w.Clause == match.First.Clause && (Needing.Contains(w.Surface) || w.Surface is "be" or "been" or "requires" or "require"));
 
     /// <summary>Whether a clause speaks of what the one before it named: "the clutch judders, it was replaced two months ago".</summary>

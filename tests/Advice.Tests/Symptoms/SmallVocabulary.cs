@@ -70,7 +70,7 @@ internal static class SmallVocabulary
             ("parked", null, "parked"),
             ("selecting-gear", null, "shift into drive, from reverse into drive"),
         ];
-        return occasions.Select(o => new Occasion(o.Id, o.Within, o.Id, o.Phrases.Split(", ")));
+        return occasions.Select(o => new Occasion(o.Id, o.Within, o.Id, o.Phrases.Split(", "), IsEvent: o.Id == "after-service"));
     }
 
     private static IEnumerable<Position> Positions()
