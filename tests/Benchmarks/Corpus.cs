@@ -4,7 +4,6 @@ using Advice.Documents;
 using Advice.Intake;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
-using Advice.Symptoms;
 using AdviceService.Requests;
 
 namespace Benchmarks;
@@ -19,7 +18,7 @@ internal sealed class Corpus
         Book = RuleSetLoader.Load(Folder);
         var catalogue = Book.Catalogue;
         var reader = new RequestReader(catalogue);
-        _reader = new CaseReader(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, topics: catalogue.Topics));
+        _reader = new CaseReader(catalogue);
         CaseFolder.Read(Folder, catalogue, (given, today) =>
         {
             if (reader.Read(given, today).Value is { } request)

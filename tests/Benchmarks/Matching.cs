@@ -58,12 +58,16 @@ internal sealed class Matching
     private void Agree(IEnumerable<int> cases, Func<int, IEnumerable<string>> run, string name)
     {
         foreach (var i in cases)
-            Require(run(i).Distinct().Order(StringComparer.Ordinal).SequenceEqual(_requests[i].Expected), name, i);
+        {
+            var found = run(i).Distinct().ToHashSet(StringComparer.Ordinal);
+            found.SymmetricExceptWith(_requests[i].Expected);
+            Require(found.Count == 0, name, i, string.Join(", ", found.Order(StringComparer.Ordinal)));
+        }
     }
 
-    private static void Require(bool agrees, string name, int request)
+    private static void Require(bool agrees, string name, int request, string disputed = "")
     {
         if (!agrees)
-            throw new InvalidOperationException($"For case {request} {name} finds other rules than the service; nothing was measured.");
+            throw new InvalidOperationException($"For case {request} {name} finds other rules than the service ({disputed}); nothing was measured.");
     }
 }

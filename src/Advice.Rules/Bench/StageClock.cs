@@ -3,7 +3,6 @@ using Advice.Intake;
 using Advice.Rules.Cases;
 using Advice.Steps;
 using Advice.Suspects;
-using Advice.Symptoms;
 
 namespace Advice.Rules.Bench;
 
@@ -20,7 +19,7 @@ public sealed class StageClock
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(cases);
         var catalogue = rules.Catalogue;
-        var reader = new CaseReader(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, topics: catalogue.Topics));
+        var reader = new CaseReader(catalogue);
         var (suspecting, steps, advice) = (new Suspecting(catalogue), new StepChoice(catalogue), new GiveAdvice(rules, new CaseClock()));
         var read = cases.Select(one => reader.Read(one.Given, CaseClock.Today).Case).ToList();
         var matched = read.Select(@case => (Case: @case, Evidence: rules.Open(@case).Gather())).ToList();

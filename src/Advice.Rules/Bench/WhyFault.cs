@@ -33,7 +33,9 @@ public sealed class WhyFault(Catalogue catalogue, Advised advised)
         }
 
         var share = VehicleFit.Share(catalogue.FitsByFault[fault.Id], vehicle);
-        yield return $"    = {Why.Fixed(odds)}, as a probability {Why.Fixed(odds / (1 + odds))}{(share < 1 ? $", of which {Wording.Number(share)} of such vehicles can have it" : "")}";
+        var can = share < 1 ? $", of which {Wording.Number(share)} of such vehicles can have it" : "";
+        var named = advised.Case.Named.Most > 0 ? $", × {Why.Fixed(advised.Case.Named.Factor(fault.System))} for what the text says of systems" : "";
+        yield return $"    = {Why.Fixed(odds)}, as a probability {Why.Fixed(odds / (1 + odds))}{can}{named}";
     }
 
     private IEnumerable<string> Instance(int cause, Suspect suspect)

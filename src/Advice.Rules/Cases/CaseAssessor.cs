@@ -1,6 +1,5 @@
 using Advice.Evidence;
 using Advice.Intake;
-using Advice.Symptoms;
 
 namespace Advice.Rules.Cases;
 
@@ -15,7 +14,7 @@ public sealed class CaseAssessor
     {
         ArgumentNullException.ThrowIfNull(rules);
         var catalogue = rules.Catalogue;
-        _reader = new(catalogue, new ComplaintReader(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, topics: catalogue.Topics));
+        _reader = new(catalogue);
         _assessment = new(rules);
     }
 

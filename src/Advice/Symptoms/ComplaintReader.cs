@@ -25,7 +25,7 @@ public sealed class ComplaintReader
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
     private readonly Circumstances circumstances;
-    private readonly SecondOpinion opinion;
+    private readonly Lazy<SecondOpinion> opinion;
     private readonly SystemWords systems;
     private readonly ServiceWords services;
     private readonly Subject subject;
@@ -45,7 +45,7 @@ public sealed class ComplaintReader
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
-        opinion = new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary);
+        opinion = new(() => new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary));
         subject = new(topics ?? []);
     }
 

@@ -10,7 +10,7 @@ namespace Advice.Symptoms;
 /// <param name="opinion">What a sentence resembles where no phrase is clear.</param>
 /// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
 internal sealed class SentenceReader(
-    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, SecondOpinion opinion, bool patient = false)
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion, bool patient = false)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
@@ -40,7 +40,7 @@ internal sealed class SentenceReader(
         var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
         candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
-        if (found.Count == 0 && patient && opinion.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
+        if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         var here = Stated(found, sentence, candidates, content);
         foreach (var (statement, circumstance) in Within(here, possible))
@@ -57,7 +57,7 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Of(content, MostGuesses)))]);
+        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Value.Of(content, MostGuesses)))]);
         return false;
     }
 
@@ -82,7 +82,7 @@ internal sealed class SentenceReader(
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, IReadOnlyList<Word> content)
     {
-        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Of(content, MostGuesses + found.Count));
+        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Value.Of(content, MostGuesses + found.Count));
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))

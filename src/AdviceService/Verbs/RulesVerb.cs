@@ -11,7 +11,7 @@ internal static class RulesVerb
     {
         var check = new Command("check", "Check all rule files: every error, and what to look at again");
         check.SetAction(parsed => Check(rules.ForAuthor(parsed)));
-        var test = new Command("test", "Ask the rules what their cases ask and compare");
+        var test = new Command("test", "Ask the rules what their cases ask and compare, and read every phrase of a symptom");
         test.SetAction(parsed => Test(rules.ForAuthor(parsed)));
         return new Command("rules", "Work on the rule files")
         {
@@ -54,6 +54,11 @@ internal static class RulesVerb
         if (failed.Count > 0)
             Console.WriteLine($"'rules why {failed[0].Case.Id} [FAULT or CHECK]' shows in numbers how it came to that.");
         Console.WriteLine($"{cases.Cases.Count} cases, {failed.Count} fail, {cases.Errors.Count} errors in case files.");
-        return failed.Count == 0 && cases.Errors.Count == 0 ? 0 : 1;
+        var phrases = new PhraseRunner(book.Catalogue);
+        var misread = phrases.Misread();
+        foreach (var phrase in misread)
+            Console.WriteLine(phrase);
+        Console.WriteLine($"{phrases.Count} phrases, {misread.Count} misread.");
+        return failed.Count + cases.Errors.Count + misread.Count == 0 ? 0 : 1;
     }
 }

@@ -35,9 +35,9 @@ public partial class WhyTests
                 var lines = new WhyFault(Catalogue, advised).Of(suspect.Instance.Fault.Id).ToList();
                 var chain = Assert.Single(lines, line => line.Contains("as a probability", StringComparison.Ordinal));
                 var numbers = Number().Matches(chain).Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture)).ToList();
-                var share = numbers.Count > 2 ? numbers[2] : 1;
+                var prior = numbers.Skip(1).Aggregate((product, factor) => product * factor);
 
-                Assert.Equal(suspect.Instance.Prior, Math.Clamp(numbers[1] * share, 1e-5, 0.5), 2e-4);
+                Assert.Equal(suspect.Instance.Prior, Math.Clamp(prior, 1e-5, 0.5), 2e-4);
                 Assert.Contains(lines, line => line.StartsWith($"  probability {suspect.Probability.ToString("0.0000", CultureInfo.InvariantCulture)};", StringComparison.Ordinal));
             }
         }

@@ -73,6 +73,7 @@ public sealed class ScoreRunTests(RunningService service) : IDisposable
         Assert.Equal(Enumerable.Range(1, Count).Select(i => $"{i}"), rows.Select(row => row["id"]));
         Assert.All(rows, (row, i) => Assert.Equal((i + 1) % 10 == 0, row["problem"] is not ""));
         Assert.Contains("stop", rows.Select(row => row["driving"]));
+        Assert.Subset(new HashSet<object> { "true", "false", "" }, rows.Select(row => row["lift"]).ToHashSet());
     }
 
     [Fact]
@@ -135,6 +136,7 @@ public sealed class ScoreRunTests(RunningService service) : IDisposable
         var refused = await Assert.ThrowsAsync<ScoreException>(() => RunAsync(table, "fleet.csv", "out.ndjson"));
 
         Assert.Contains(named, refused.Message, StringComparison.Ordinal);
+        Assert.Equal(["fleet.csv"], _folder.EnumerateFiles().Select(file => file.Name));
     }
 
     [Theory]

@@ -75,8 +75,9 @@ public class OverlayTests
         var (ended, with, _) = await Here.ToEndAsync("rules", "test", "--rules", folder.FullName, "--overlay", Fleet);
         folder.Delete(recursive: true);
 
-        Assert.Equal((0, "0 cases, 0 fail, 0 errors in case files."), (ended, without.Trim()));
-        Assert.Equal("1 cases, 0 fail, 0 errors in case files.", with.Trim());
+        Assert.Equal(0, ended);
+        Assert.StartsWith("0 cases, 0 fail, 0 errors in case files.", without, StringComparison.Ordinal);
+        Assert.StartsWith("1 cases, 0 fail, 0 errors in case files.", with, StringComparison.Ordinal);
     }
 
     private static async Task<JsonElement> AdviseAsync(params string[] options)

@@ -7,12 +7,12 @@ public sealed class RulesTestVerbTests : IDisposable
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory();
 
     [Fact]
-    public async Task RulesTest_RepositoryRules_EveryCasePasses()
+    public async Task RulesTest_RepositoryRules_EveryCasePassesAndEveryPhraseIsRead()
     {
         var (exitCode, output, error) = await Here.ToEndAsync("rules", "test", "--rules", Path.Combine(Repository.Root, "rules"));
 
         Assert.True(exitCode == 0, output + error);
-        Assert.Matches(@"^[1-9]\d* cases, 0 fail, 0 errors in case files\.\s*$", output);
+        Assert.Matches(@"^[1-9]\d* cases, 0 fail, 0 errors in case files\.\s+[1-9]\d* phrases, 0 misread\.\s*$", output);
     }
 
     [Fact]
@@ -36,6 +36,26 @@ public sealed class RulesTestVerbTests : IDisposable
         Assert.Equal(1, exitCode);
         Assert.Contains("own.cases.yaml(6,47): ", error, StringComparison.Ordinal);
         Assert.Contains("1 cases, 0 fail, 1 errors", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RulesTest_PhraseThatAnotherSymptomTakes_NamesItAndFails()
+    {
+        await File.WriteAllTextAsync(
+            Path.Combine(_folder.FullName, "own.yaml"),
+            """
+            symptoms:
+              - {id: own-sign, name: sign, specificity: ordinary, ask: Is there a sign?, phrases: [fuel leaking]}
+            shows:
+              - {id: own-sign-shown, fault: brake-pads-worn, symptom: own-sign, often: sometimes, because: Worn pads give a sign., source: judgement}
+
+            """);
+
+        var (exitCode, output, _) = await TestAsync($"cases:\n  - id: pedal\n    {Asked}\n    driving: stop\n");
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains("the phrase 'fuel leaking' of 'own-sign' is read as fuel-leak", output, StringComparison.Ordinal);
+        Assert.Contains("1 misread.", output, StringComparison.Ordinal);
     }
 
     public void Dispose() => _folder.Delete(recursive: true);

@@ -11,7 +11,7 @@ internal static class HttpFigure
 
     public static async Task<Dictionary<string, double>> TimesAsync(Corpus corpus)
     {
-        using var server = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, [typeof(HttpFigure).Assembly.Location, "serve"])
+        using var server = Process.Start(new ProcessStartInfo("dotnet", [typeof(HttpFigure).Assembly.Location, "serve"])
         { RedirectStandardOutput = true, RedirectStandardError = true })!;
         server.ErrorDataReceived += (_, _) => { };
         server.BeginErrorReadLine();

@@ -47,12 +47,12 @@ internal static class Flattening
             .Concat(session.Caution(asked.Advised).Select(rule => rule.Id)).Distinct().Order(StringComparer.Ordinal),
     ];
 
-    /// <summary>"sign" fits rules without occasions, "sign@occasion" those with that one, "sign@" those with any.</summary>
+    /// <summary>"sign" fits rules without occasions, "sign@occasion" those with that one, "sign@" those with any but events alone.</summary>
     private static IEnumerable<string> Keys(SeenSign sign, Catalogue known)
     {
         if (sign.Present || sign.Occasions.Count == 0)
             yield return $"{sign.Sign}";
-        if (sign.Occasions.Count == 0)
+        if (sign.Occasions.All(one => known.Occasions[one].IsEvent))
             yield return $"{sign.Sign}@";
         foreach (var occasion in known.Occasions.Keys.Where(one => sign.Occasions.Any(stated => known.OccasionFits(stated, one))))
             yield return $"{sign.Sign}@{occasion}";

@@ -13,14 +13,14 @@ internal static class Translation
             {
                 case ShowsRule shows:
                     yield return new(rule.Id, [
-                        Seen("seen", shows.Sign, shows.Occasions), .. Without(shows.Without), .. NotRuledOut(shows.When), .. Exists(shows.Fault, known)]);
+                        Seen("seen", shows.Sign, shows.Occasions, known), .. Without(shows.Without), .. NotRuledOut(shows.When), .. Exists(shows.Fault, known)]);
                     break;
                 case ImpliesRule implies:
-                    yield return new(rule.Id, [Seen("there", implies.Sign, implies.Occasions), .. Without(implies.Without), .. Likely(implies.When)]);
+                    yield return new(rule.Id, [Seen("there", implies.Sign, implies.Occasions, known), .. Without(implies.Without), .. Likely(implies.When)]);
                     break;
                 case NormalRule normal:
                     yield return new(rule.Id, [
-                        Seen("told", Sign.Symptom(normal.Symptom), normal.Occasions), .. Without(normal.Without), .. Likely(normal.When)]);
+                        Seen("told", Sign.Symptom(normal.Symptom), normal.Occasions, known), .. Without(normal.Without), .. Likely(normal.When)]);
                     break;
                 case ProneRule prone:
                     foreach (var fault in prone.Faults)
@@ -28,12 +28,12 @@ internal static class Translation
                     break;
                 case WarnsRule warns:
                     yield return new(rule.Id, [
-                        .. Triggers(warns.Symptoms, warns.Occasions, warns.Fault, warns.Probability), .. Without(warns.Without), .. Likely(warns.When),
+                        .. Triggers(warns.Symptoms, warns.Occasions, warns.Fault, warns.Probability, known), .. Without(warns.Without), .. Likely(warns.When),
                         .. warns.Checks.Count > 0 ? [[new Literal("in", "advised", warns.Checks)]] : Array.Empty<Literal[]>()]);
                     break;
                 case DrivingRule driving:
                     yield return new(rule.Id, [
-                        .. Triggers(driving.Symptoms, driving.Occasions, driving.Fault, driving.Probability), .. Without(driving.Without), .. Likely(driving.When)]);
+                        .. Triggers(driving.Symptoms, driving.Occasions, driving.Fault, driving.Probability, known), .. Without(driving.Without), .. Likely(driving.When)]);
                     break;
             }
         }
@@ -42,17 +42,21 @@ internal static class Translation
         {
             foreach (var (value, fault) in check.Abnormal.SelectMany(one => check.Detects
                 .Where(detects => detects.Value is null || detects.Value == one.Id).Select(detects => (one.Id, detects.Fault))).Distinct())
-                yield return new($"{check.Id}={value}:{fault}", [Seen("seen", Sign.Outcome(check.Id, value), []), .. Exists(fault, known)]);
+                yield return new($"{check.Id}={value}:{fault}", [Seen("seen", Sign.Outcome(check.Id, value), [], known), .. Exists(fault, known)]);
         }
     }
 
-    private static Literal[] Seen(string set, Sign sign, IReadOnlyList<string> occasions) =>
-        [new("in", set, occasions.Count == 0 ? [$"{sign}"] : [$"{sign}@", .. occasions.Select(one => $"{sign}@{one}")])];
+    /// <summary>Without occasions the sign alone; else one of them, or that none was stated, unless the rule asks for events alone.</summary>
+    private static Literal[] Seen(string set, Sign sign, IReadOnlyList<string> occasions, Catalogue known)
+    {
+        var stated = occasions.Select(one => $"{sign}@{one}");
+        return [new("in", set, occasions.Count == 0 ? [$"{sign}"] : occasions.All(one => known.Occasions[one].IsEvent) ? [.. stated] : [$"{sign}@", .. stated])];
+    }
 
-    private static IEnumerable<Literal[]> Triggers(IReadOnlyList<string> symptoms, IReadOnlyList<string> occasions, string? fault, double probability)
+    private static IEnumerable<Literal[]> Triggers(IReadOnlyList<string> symptoms, IReadOnlyList<string> occasions, string? fault, double probability, Catalogue known)
     {
         foreach (var (i, symptom) in symptoms.Index())
-            yield return Seen("there", Sign.Symptom(symptom), i == 0 ? occasions : []);
+            yield return Seen("there", Sign.Symptom(symptom), i == 0 ? occasions : [], known);
         if (fault is not null)
             yield return [new("atLeast", $"suspected:{fault}", [], probability)];
     }

@@ -12,8 +12,9 @@ internal sealed class PartFile : IDisposable
     private readonly string _jobPath;
     private readonly FileStream _replies;
     private int _unflushed;
+    private bool _isEmpty;
 
-    private PartFile(string jobPath, FileStream replies, long done) => (_jobPath, _replies, Done) = (jobPath, replies, done);
+    private PartFile(string jobPath, FileStream replies, long done) => (_jobPath, _replies, Done, _isEmpty) = (jobPath, replies, done, done == 0);
 
     /// <summary>How many replies there were when it was opened.</summary>
     public long Done { get; }
@@ -58,6 +59,7 @@ internal sealed class PartFile : IDisposable
     /// <summary>Keeps a reply.</summary>
     public void Add(byte[] reply)
     {
+        _isEmpty = false;
         _replies.Write(reply);
         _replies.WriteByte((byte)'\n');
         _unflushed += reply.Length;
@@ -94,8 +96,15 @@ internal sealed class PartFile : IDisposable
         return tally;
     }
 
-    /// <inheritdoc/>
-    public void Dispose() => _replies.Dispose();
+    /// <summary>Closes it. A run that ended before its first reply leaves nothing: there is nothing to go on from, and what was wrong may be put right.</summary>
+    public void Dispose()
+    {
+        _replies.Dispose();
+        if (!_isEmpty)
+            return;
+        File.Delete(_replies.Name);
+        File.Delete(_jobPath);
+    }
 
     private static FileStream Replies(string output) => new(output + ".part", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read, 64 * 1024);
 

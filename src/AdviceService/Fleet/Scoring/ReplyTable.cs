@@ -15,7 +15,7 @@ internal static class ReplyTable
     private static readonly (string Name, Func<ReplyRow, object?> Value)[] Columns =
     [
         ("id", row => row.Id), ("line", row => row.Line), ("driving", row => row.Driving), ("expectedHarm", row => row.ExpectedHarm),
-        ("checks", row => row.Checks), ("faults", row => row.Faults), ("minutes", row => row.Minutes), ("lift", row => row.Lift),
+        ("checks", row => row.Checks), ("faults", row => row.Faults), ("minutes", row => row.Minutes), ("lift", row => row.Lift is { } lift ? (lift ? "true" : "false") : null),
         ("withinDays", row => row.WithinDays), ("revision", row => row.Revision), ("overlays", row => row.Overlays), ("problem", row => row.Problem),
     ];
 
