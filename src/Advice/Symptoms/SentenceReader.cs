@@ -43,8 +43,8 @@ internal sealed class SentenceReader(
         if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         var here = Stated(found, sentence, candidates, content);
-        foreach (var (statement, circumstance) in Within(here, possible))
-            Give(statement, circumstance);
+        foreach (var (statement, position) in Within(here, possible))
+            statement.Place(position);
         var around = Selection.Take(possible, used);
         var attachment = new Attachment(around);
         var attached = false;
@@ -121,24 +121,16 @@ internal sealed class SentenceReader(
     }
 
     /// <summary>
-    /// The occasions and positions that begin with words of a statement and go on, "droning from the back left". One that is altogether a part of the
+    /// The positions that begin with words of a statement and go on, "droning from the back left". One that is altogether a part of the
     /// phrase is a part of its meaning.
     /// </summary>
     private IEnumerable<(Statement Statement, PhraseMatch Circumstance)> Within(List<Statement> here, List<PhraseMatch> possible) =>
         from circumstance in Selection.Take(possible, new bool[words.Count])
         from statement in here
-        where circumstance.Words.Any(statement.Match.Words.Contains)
+        where circumstances.IsPosition(circumstance) && circumstance.Words.Any(statement.Match.Words.Contains)
             && circumstance.Words.Any(w => w.Kind == WordKind.Content && !statement.Match.Words.Contains(w))
             && circumstance.Words.All(w => !used[w.Index] || statement.Match.Words.Contains(w))
         select (statement, circumstance);
-
-    private void Give(Statement statement, PhraseMatch circumstance)
-    {
-        if (circumstances.IsPosition(circumstance))
-            statement.Place(circumstance);
-        else
-            statement.Occasions.Add(circumstance.Meaning);
-    }
 
     private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {
