@@ -9,12 +9,14 @@ internal sealed class Circumstances
     private readonly PhraseIndex index;
     private readonly Dictionary<string, string?> within;
     private readonly HashSet<string> positions;
+    private readonly HashSet<string> events;
 
     /// <summary>Knows these occasions and positions.</summary>
     public Circumstances(IReadOnlyList<Occasion> occasions, IReadOnlyList<Position> positions, Vocabulary vocabulary)
     {
         within = occasions.ToDictionary(o => o.Id, o => o.Within, StringComparer.Ordinal);
         this.positions = positions.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
+        events = occasions.Where(o => o.IsEvent).Select(o => o.Id).ToHashSet(StringComparer.Ordinal);
         var stated = occasions.SelectMany(o => o.Phrases.Select(p => (o.Id, Text: p)))
             .Concat(positions.SelectMany(p => p.Phrases.Select(t => (p.Id, Text: t))));
         var idioms = Usage.List(Usage.Idioms).Select(i => (Id: "", Text: i));
@@ -27,6 +29,9 @@ internal sealed class Circumstances
 
     /// <summary>Whether it is a position; otherwise it is an occasion.</summary>
     public bool IsPosition(PhraseMatch match) => positions.Contains(match.Meaning);
+
+    /// <summary>Whether it happened once: what is denied since then is denied altogether.</summary>
+    public bool IsEvent(PhraseMatch match) => events.Contains(match.Meaning);
 
     /// <summary>The occasions without those that a narrower one of them is part of, in order of their ids.</summary>
     public IReadOnlyList<string> Narrowest(IEnumerable<string> occasions)

@@ -15,11 +15,12 @@ public sealed class ComplaintReader
     /// <summary>Below this confidence it is not even worth a question.</summary>
     public const double LeastGuess = 0.4;
 
+    /// <summary>So many words read so surely are a complaint, whatever else the text names.</summary>
+    private const int LeastClearWords = 4;
+    private const double Clear = 0.85;
+
     /// <summary>Words of one who complains, whatever of.</summary>
-    private static readonly FrozenSet<string> Complaining = new[]
-    {
-        "unsafe", "dangerous", "danger", "hazard", "suddenly", "recall", "crash", "crashed", "stranded", "towed", "happened", "happens", "happening",
-    }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Complaining = WordSet.Of("unsafe dangerous danger hazard suddenly recall crash crashed stranded towed happened happens happening");
 
     private readonly Vocabulary vocabulary;
     private readonly PhraseIndex symptoms;
@@ -58,7 +59,9 @@ public sealed class ComplaintReader
         var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, heard, patient: false).Reports);
         var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
-            word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End));
+            word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End),
+            () => told.Value.Any(report => report.Confidence >= Clear && heard.Count(w => w.Kind == WordKind.Content && report.Start <= w.Start && w.Start < report.End) >= LeastClearWords)
+                && systems.Find(complaint, heard).Any());
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
         var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
         var codes = TroubleCodeScanner.Scan(complaint, all);
@@ -66,8 +69,8 @@ public sealed class ComplaintReader
         var reading = Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
-        var drives = subject.IsDriving(raw);
         var mentions = systems.Find(complaint, words).ToList();
+        var drives = (mentions.Count > 0 && reading.Reports.Count == 0) || subject.IsDriving(raw);
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)

@@ -6,33 +6,35 @@ namespace Advice.Symptoms;
 internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 {
     /// <summary>Words that may stand between "not" and what is denied: "I do not hear any loud squeal".</summary>
-    private static readonly FrozenSet<string> Transparent = """
+    private static readonly FrozenSet<string> Transparent = WordSet.Stems("""
         hear notice feel see smell observe experience find detect more other sign issue problem trouble symptom visible audible loud strange
         unusual abnormal excessive weird make such one single hint trace drop whiff out
-        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
+        """);
 
-    private static readonly FrozenSet<string> Calm = new[] { "fine", "ok", "okay", "perfectly", "normal", "normally" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Calm = WordSet.Of("fine ok okay alright perfect perfectly normal normally good great healthy smooth smoothly quiet silent");
 
-    private static readonly FrozenSet<string> Possible = new[] { "could", "may", "might" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> AtOnce = WordSet.Of("first right straight instantly easily");
+
+    private static readonly FrozenSet<string> Possible = WordSet.Of("could may might");
 
     /// <summary>Words after "could" that tell what happened: "I could smell fuel", "it could hardly climb the hill", "it may be the pump".</summary>
-    private static readonly FrozenSet<string> Real = """
+    private static readonly FrozenSet<string> Real = WordSet.Of("""
         not hear smell see feel tell notice barely hardly only be been sometimes often
-        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
+        """);
 
     private static readonly FrozenSet<string> Leading =
-        "cause lead result end make let have".Split(' ').Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
+        WordSet.Stems("cause lead result end make let have");
 
-    private static readonly FrozenSet<string> Repairing = new[] { "fixed", "repaired", "cured", "resolved", "solved", "eliminated" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Repairing = WordSet.Of("fixed repaired cured resolved solved eliminated");
 
-    private static readonly FrozenSet<string> Past = new[] { "ago", "last", "previously", "before", "year", "years", "warranty" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Past = WordSet.Of("ago last previously before year years warranty");
 
     /// <summary>Words for what ended at one time, whatever follows: "the squeal stopped after the service".</summary>
-    private static readonly FrozenSet<string> Ended = new[] { "stopped", "ceased", "went", "disappeared", "vanished", "cleared" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Ended = WordSet.Of("stopped ceased went disappeared vanished cleared");
 
-    private static readonly FrozenSet<string> None = new[] { "no", "none", "nope", "never", "nothing", "negative" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> None = WordSet.Of("no none nope never nothing negative");
 
-    private static readonly FrozenSet<string> Returning = new[] { "back", "again", "returned", "still" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Returning = WordSet.Of("back again returned still");
 
     private readonly Easing easing = new(words);
 
@@ -65,14 +67,14 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     {
         for (var i = match.First.Index + 1; i < match.Last.Index; i++)
         {
-            if (!used[i] && IsNegator(i) && !words.Skip(i).Take(match.Last.Index - i).Any(w => w.Surface == "and"))
+            if (!used[i] && IsNegator(i) && !IsManner(i) && !words.Skip(i).Take(match.Last.Index - i).Any(w => w.Surface == "and"))
                 return true;
         }
 
         var retraction = new Retraction(words);
         if (IsDeniedBefore(match))
             return !retraction.IsOnlyUntil(match);
-        return retraction.TakesBack(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
+        return retraction.TakesBack(match) || IsSaidToBeFine(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
     }
 
     /// <summary>Whether the words after the phrase say that it has ceased: "is gone", "went away".</summary>
@@ -81,23 +83,36 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         var next = NextContent(match.Last.Index + 1, match.Last.Clause);
         if (next >= 0 && Returns(next))
             return false;
-        return next >= 0 && (IsCeasing(next) || (match.Last.Term == "light" && words[next].Surface is "out" or "off" && words[next].Index + 1 < words.Count && words[next + 1].Surface == "now"));
+        return next >= 0 && ((IsCeasing(next) && !(words[next].Surface == "gone" && !IsSensation(match.Last))) || (match.Last.Term == "light" && words[next].Surface is "out" or "off" && words[next].Index + 1 < words.Count && words[next + 1].Surface == "now"));
     }
+
+    /// <summary>Whether the words after the phrase say that it ceases each time: "goes away after a minute".</summary>
+    public bool ComesBack(PhraseMatch match) => NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0
+        && words[next].Surface is "goes" or "disappears" or "vanishes" or "fades" or "clears"
+        && words.Skip(next + 1).TakeWhile(w => w.Clause == words[next].Clause).Any(w => w.Surface is "after" or "in" or "within" or "once");
+
+    /// <summary>What is heard, smelt, felt or seen goes away; a part that "is gone" is broken or missing.</summary>
+    private static bool IsSensation(Word word) => word.Is("<trouble>") || word.Surface.EndsWith("ing", StringComparison.Ordinal)
+        || word.Term is "smell" or "light" or "smok" or "misfir" or "steam" or "fume" or "hesit" or "overheat" or "stall" or "play" or "message" or "surg" or "symptom";
 
     /// <summary>Whether the clause says that all is well on the occasion that it names.</summary>
     public bool IsWell(PhraseMatch occasion)
     {
         for (var i = occasion.First.Index - 1; i >= 0 && words[i].Clause == occasion.First.Clause; i--)
         {
-            if (Calm.Contains(words[i].Surface))
+            if (IsCalm(i))
                 return true;
-            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over"))
-                return IsNegator(i) || words[i].Surface == "stops" || IsCeasing(i) || (words[i].Surface == "away" && i > 0 && IsCeasing(i - 1)) || easing.IsAt(i);
+            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over" or "first" or "tim" or "right" or "straight"))
+                return IsNegator(i) || None.Contains(words[i].Surface) || words[i].Surface == "stops" || (easing.IsAt(i) && !NegatedBefore(i));
         }
 
         return Enumerable.Range(occasion.Last.Index + 1, words.Count - occasion.Last.Index - 1)
-            .TakeWhile(i => words[i].Clause == occasion.Last.Clause).Any(i => Calm.Contains(words[i].Surface));
+            .TakeWhile(i => words[i].Clause == occasion.Last.Clause).Any(IsCalm);
     }
+
+    /// <summary>"It is fine", "starts first time".</summary>
+    private bool IsCalm(int i) => !NegatedBefore(i)
+        && (Calm.Contains(words[i].Surface) || (words[i].Term == "start" && i + 1 < words.Count && AtOnce.Contains(words[i + 1].Surface)));
 
     /// <summary>Whether the second phrase continues a list that began with the first: "no squeal, clunk or rattle".</summary>
     public bool Continues(PhraseMatch first, PhraseMatch second)
@@ -143,7 +158,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     /// <summary>"Rather than", "instead of", "free of", "yet to": what follows is not so.</summary>
     private bool Excludes(int i) => words[i].Surface switch
     {
-        "instead" or "nothing" or "neither" => true,
+        "nothing" => !(i > 0 && words[i - 1].Surface is "to" or "into"),
+        "instead" or "neither" => true,
         "none" => Follows(i, "of"),
         "than" => i > 0 && words[i - 1].Surface == "rather",
         "free" => Follows(i, "of") || Follows(i, "from"),
@@ -174,11 +190,15 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
             && (next + 1 == words.Count || words[next + 1].Clause != words[next].Clause);
     }
 
+    /// <summary>"The engine sounds fine".</summary>
+    private bool IsSaidToBeFine(PhraseMatch match) => match.Last.Surface is "sounds" or "sound" or "sounding" or "looks" or "look" or "feels" or "works"
+        && NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0 && Calm.Contains(words[next].Surface);
+
     /// <summary>"The squeal stopped after the service", "the leak was fixed", "the smell has not come back".</summary>
     private bool HasEnded(PhraseMatch match)
     {
         var next = NextContent(match.Last.Index + 1, match.Last.Clause);
-        if (next < 0 || !(match.Last.Is("<trouble>") || match.Last.Term is "smell" or "light" or "smok" or "misfir" or "steam" or "fume") || Joined(match.Last.Index, next))
+        if (next < 0 || !IsSensation(match.Last) || Joined(match.Last.Index, next))
             return false;
         if (words[next].Term == "not")
             return NextContent(next + 1, match.Last.Clause) is var verb and >= 0 && (words[verb].Surface == "returned" || (words[verb].Term == "com" && Follows(verb, "back")));
@@ -213,11 +233,12 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     private bool Follows(int i, string word) => i + 1 < words.Count && words[i + 1].Surface == word;
 
+    /// <summary>"Without me touching it" tells how, not what is not.</summary>
+    private bool IsManner(int i) => words[i].Surface == "without" && i + 1 < words.Count && words[i + 1].Surface is "me" or "us" or "him" or "her" or "anyone" or "anybody";
+
     private bool IsNegator(int i) => words[i].Term is "not" or "no";
 
-    private bool IsCeasing(int i) =>
-        words[i].Surface is "gone" or "disappeared" or "disappears" or "vanished"
-        || (words[i].Term == "go" && i + 1 < words.Count && words[i + 1].Surface == "away" && !(i > 0 && NegatedBefore(i)));
+    private bool IsCeasing(int i) => easing.IsGone(i) && !NegatedBefore(i);
 
     private bool NegatedBefore(int i)
     {

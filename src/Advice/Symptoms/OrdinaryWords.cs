@@ -5,7 +5,7 @@ namespace Advice.Symptoms;
 /// <summary>Correct English words that differ by one letter from words of the vocabulary: they are no misspellings of those.</summary>
 internal static class OrdinaryWords
 {
-    private static readonly FrozenSet<string> Words = """
+    private static readonly FrozenSet<string> Words = WordSet.Of("""
         absorb adder allow allowed alter angel animate animation apple bails bands bellow bells blame blaze blend blogs blond
         bonding bounding bowing braced braces broker bucket built caches cards caret casting chance chances chapter charted
         charter chock chose chuck clark clipped clock clocks clone cloned closer clutter cluttering comet compete completer
@@ -31,7 +31,7 @@ internal static class OrdinaryWords
         traces trail trait traverse treat treats trend trick tricks trips tuned tuning turner types unblock unmatched untie
         usable value vapour violet waiter wasted waves weaver whale wherever whose wider widows winner winnow wonder wording
         write
-        """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
+        """);
 
     private static readonly FrozenSet<string> Stems = Words.Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
 

@@ -10,7 +10,7 @@ internal sealed record Phrase(string Meaning, string[] Terms, string? Exact)
     public bool IsFixed { get; } = Terms.Any(IsTurning);
 
     /// <summary>Whether a term turns a meaning round.</summary>
-    public static bool IsTurning(string term) => term is "not" or "no" or "on" or "off" or "out" or "up" or "down" or "over" or "when";
+    public static bool IsTurning(string term) => term is "not" or "no" or "only" or "nothing" or "hardly" or "on" or "off" or "out" or "up" or "down" or "over" or "when";
 
     /// <summary>Whether it says something of a part by a class of words.</summary>
     public bool HasClass { get; } = Terms.Any(WordClasses.IsClass);

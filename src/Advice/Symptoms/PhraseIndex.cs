@@ -20,6 +20,7 @@ internal sealed class PhraseIndex
     private const int LeastTermsForPartial = 4;
     private const int LeastTermsForPatientPartial = 3;
     private const double OfClass = 0.9;
+    private const int GapsOfStrictClass = 4;
     private readonly FrozenDictionary<string, IndexedPhrase[]> byTerm;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
@@ -116,6 +117,10 @@ internal sealed class PhraseIndex
         return found.Count > 0 && found[0].Place == start ? Match(sentence, found, phrase, asked, inversions, patient) : null;
     }
 
+    /// <summary>What is left out must not be what tells: "clunks when turning" is none of the rest without the clunk.</summary>
+    private bool LacksRarest(List<(int Place, string Term)> found, string[] asked) =>
+        found.Count < asked.Length && found.Max(f => weights[f.Term]) <= asked.Except(found.Select(f => f.Term)).Select(term => weights[term]).DefaultIfEmpty().Max();
+
     /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
     private static bool Leaps(IReadOnlyList<Word> sentence, int[] places)
     {
@@ -173,7 +178,7 @@ internal sealed class PhraseIndex
     }
 
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
-    private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
+    private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : strict && phrase.HasClass ? GapsOfStrictClass : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
@@ -194,12 +199,12 @@ internal sealed class PhraseIndex
         var gap = places[^1] - places[0] + 1 - places.Length;
         if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places) || IsTornFromNegation(words)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
-            || (phrase.HasClass && !IsSaidOf(sentence, found, inversions > 0)))
+            || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))
             return null;
         var confidence = (asked.Length == 1 ? OneWord : Full) * coverage
             * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt)) * Math.Pow(PerSynonym, likened);
-        var classed = found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
+        var classed = strict ? [] : found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
         return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed };
     }
 }

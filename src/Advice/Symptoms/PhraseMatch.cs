@@ -19,6 +19,10 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
     /// <summary>Its last word.</summary>
     public Word Last => Words[^1];
 
+    /// <summary>Whether another phrase has some of its words and the negation right before it: "no fuel pressure" says more than "fuel pressure".</summary>
+    public bool LeavesOutNegation(PhraseMatch other) =>
+        other.Words.Any(w => w.Term is "not" or "no" && w.Index == First.Index - 1) && other.Words.Count(Words.Contains) > 1;
+
     /// <summary>Whether it is a part of a longer phrase: "brake hard" of "when I brake hard".</summary>
     public bool IsWithin(PhraseMatch longer) => longer.Words.Count > Words.Count && Words.All(longer.Words.Contains);
 }

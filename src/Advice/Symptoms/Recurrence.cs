@@ -5,10 +5,10 @@ namespace Advice.Symptoms;
 /// <summary>Tells whether a sentence says that something comes and goes or is there all the time.</summary>
 internal static class Recurrence
 {
-    private static readonly FrozenSet<string> Now = Set(
+    private static readonly FrozenSet<string> Now = WordSet.Of(
         "sometimes intermittent intermittently occasional occasionally random randomly sporadic sporadically periodically");
 
-    private static readonly FrozenSet<string> Always = Set("always constantly constant continuously continuous permanently");
+    private static readonly FrozenSet<string> Always = WordSet.Of("always constantly constant continuously continuous permanently");
 
     private static readonly string[][] NowAndThen =
     [
@@ -28,6 +28,4 @@ internal static class Recurrence
 
     private static bool Has(IReadOnlyList<RawWord> sentence, string[] group) =>
         Enumerable.Range(0, Math.Max(0, sentence.Count - group.Length + 1)).Any(i => group.Index().All(g => sentence[i + g.Index].Text == g.Item));
-
-    private static FrozenSet<string> Set(string words) => words.Split(' ').ToFrozenSet(StringComparer.Ordinal);
 }

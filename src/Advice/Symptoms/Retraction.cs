@@ -5,23 +5,23 @@ namespace Advice.Symptoms;
 /// <summary>Tells whether a sentence takes back what it said: "there was a clunk until the links were replaced", "I thought it was a misfire but it isn't".</summary>
 internal sealed class Retraction(IReadOnlyList<Word> words)
 {
-    private static readonly FrozenSet<string> Changing = Set("""
+    private static readonly FrozenSet<string> Changing = WordSet.Of("""
         replaced replacing replacement changed renewed fixed repaired repair repairs cured cleaned fitted serviced service adjusted aligned balanced swapped tightened topped
         new updated
         """);
 
-    private static readonly FrozenSet<string> Supposing = Set("thought think suspected assumed feared guessed supposed expected believed blamed");
+    private static readonly FrozenSet<string> Supposing = WordSet.Of("thought think suspected assumed feared guessed supposed expected believed blamed");
 
-    private static readonly FrozenSet<string> Mistaken = Set("wrongly mistakenly incorrectly");
+    private static readonly FrozenSet<string> Mistaken = WordSet.Of("wrongly mistakenly incorrectly");
 
-    private static readonly FrozenSet<string> Seldom = Set("hardly barely scarcely rarely seldom");
+    private static readonly FrozenSet<string> Seldom = WordSet.Of("hardly barely scarcely rarely seldom");
 
     /// <summary>Words of a clause that does no more than say no: "but it isn't", "but that was not the case", "but not any more".</summary>
-    private static readonly FrozenSet<string> SayingNo = Set("""
+    private static readonly FrozenSet<string> SayingNo = WordSet.Of("""
         but though however and it this that they is was were are did does do has had been be any more anymore longer now the case so there one to turned out
         """);
 
-    private static readonly FrozenSet<string> Lasting = Set("back again still returned after remains");
+    private static readonly FrozenSet<string> Lasting = WordSet.Of("back again still returned after remains");
 
     /// <summary>Whether what the phrase says is taken back.</summary>
     /// <param name="match">The phrase, which nothing before it denies.</param>
@@ -85,6 +85,4 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     }
 
     private IEnumerable<Word> After(PhraseMatch match) => words.Skip(match.Last.Index + 1).TakeWhile(word => word.Sentence == match.Last.Sentence);
-
-    private static FrozenSet<string> Set(string text) => text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
 }

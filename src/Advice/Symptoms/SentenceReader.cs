@@ -20,35 +20,40 @@ internal sealed class SentenceReader(
 
     private const int MostGuesses = 3;
 
+    /// <summary>A sentence with more words beside its occasions says something of its own.</summary>
+    private const int MostBesideScene = 2;
+
     /// <summary>Words by which a sentence refers to the one before it: "It only happens when cold".</summary>
-    private static readonly FrozenSet<string> Referring = new[]
-        { "happens", "happen", "happened", "happening", "occurs", "occurred", "only", "mostly", "mainly", "especially", "worse" }
-        .ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Referring = WordSet.Of("happens happen happened happening occurs occurred only mostly mainly especially worse");
 
     private readonly bool[] used = new bool[words.Count];
     private readonly List<Statement> statements = [];
     private List<Statement> before = [];
+    private List<string> scene = [];
 
     /// <summary>Reads the next sentence.</summary>
     /// <returns>Whether anything was recognised.</returns>
     public bool Read(IReadOnlyList<Word> sentence)
     {
-        var byClass = circumstances.Find(sentence).ToLookup(c => c.Classed.Count > 0);
-        var possible = byClass[false].ToList();
+        var possible = circumstances.Find(sentence);
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
-        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin)).ToList();
+        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
+        candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
-        if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike)
+        if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
-        var around = Selection.Take(possible, used);
         var here = Stated(found, sentence, candidates, content);
+        foreach (var (statement, position) in Within(here, possible))
+            statement.Place(position);
+        var around = Selection.Take(possible, used);
         var attachment = new Attachment(around);
         var attached = false;
         foreach (var circumstance in around)
             attached |= Attach(circumstance, here, sentence, attachment);
-        foreach (var statement in here)
-            statement.Occasions.AddRange(byClass[true].Where(c => c.Classed.All(statement.Match.Words.Contains)).Select(c => c.Meaning));
+        foreach (var statement in here.Where(s => s.Occasions.Count == 0))
+            statement.Occasions.AddRange(scene);
         statements.AddRange(here);
+        scene = here.Count == 0 && !attached ? Scene(around, content) : [];
         before = here;
         if (found.Count > 0 || attached)
             return true;
@@ -86,6 +91,7 @@ internal sealed class SentenceReader(
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
                 Ceases = denial.Ceases(match),
+                ComesBack = denial.ComesBack(match),
                 Rivals = new(() => Rivals(match, found, candidates, resembled.Value)),
             });
         }
@@ -105,6 +111,27 @@ internal sealed class SentenceReader(
 
     private static IEnumerable<Guess> Meant(IEnumerable<PhraseMatch> candidates) => candidates.Where(c => c.Meaning.Length > 0).Select(c => new Guess(c.Meaning, c.Confidence));
 
+    /// <summary>The occasions of a sentence that sets the scene for the next one and says nothing else: "It is raining. The wipers smear."</summary>
+    private List<string> Scene(List<PhraseMatch> around, List<Word> content)
+    {
+        var occasions = around.FindAll(c => !circumstances.IsPosition(c));
+        var denial = new Denial(words, used);
+        return content.Count(w => !around.Exists(c => c.Words.Contains(w))) > MostBesideScene || occasions.Exists(denial.IsWell)
+            ? [] : [.. occasions.Select(c => c.Meaning)];
+    }
+
+    /// <summary>
+    /// The positions that begin with words of a statement and go on, "droning from the back left". One that is altogether a part of the
+    /// phrase is a part of its meaning.
+    /// </summary>
+    private IEnumerable<(Statement Statement, PhraseMatch Circumstance)> Within(List<Statement> here, List<PhraseMatch> possible) =>
+        from circumstance in Selection.Take(possible, new bool[words.Count])
+        from statement in here
+        where circumstances.IsPosition(circumstance) && circumstance.Words.Any(statement.Match.Words.Contains)
+            && circumstance.Words.Any(w => w.Kind == WordKind.Content && !statement.Match.Words.Contains(w))
+            && circumstance.Words.All(w => !used[w.Index] || statement.Match.Words.Contains(w))
+        select (statement, circumstance);
+
     private bool Attach(PhraseMatch circumstance, List<Statement> here, IReadOnlyList<Word> sentence, Attachment attachment)
     {
         var clause = circumstance.First.Clause;
@@ -119,6 +146,12 @@ internal sealed class SentenceReader(
             return placed.Count > 0;
         }
 
+        if (own is [{ Term: "only" }, ..] or [{ Term: "but" }, { Term: "only" }, ..] && here.FindLast(s => s.Match.Last.Index < circumstance.First.Index) is { Present: false, Ceases: false } denied && !denied.IsIn(clause))
+        {
+            here.Add(denied.Only(circumstance));
+            return true;
+        }
+
         if (!beside.Any(s => s.IsIn(clause)) && new Denial(words, used).IsWell(circumstance))
         {
             var last = candidates.Concat(before).Where(s => s.Match.Last.Index < circumstance.First.Index).MaxBy(s => s.Match.Last.Index);
@@ -127,9 +160,9 @@ internal sealed class SentenceReader(
             return last is not null;
         }
 
-        if (candidates.Count == 0 && sentence.Any(w => Referring.Contains(w.Surface)))
+        if (candidates.Count == 0 && (sentence.Any(w => Referring.Contains(w.Surface)) || own.TrueForAll(w => w.Term == "when" || circumstance.Words.Contains(w))))
             beside = [.. before.Where(s => !s.IsException).TakeLast(1)];
-        foreach (var statement in beside)
+        foreach (var statement in beside.Where(s => s.Present || !circumstances.IsEvent(circumstance)))
             statement.Occasions.Add(circumstance.Meaning);
         return beside.Count > 0;
     }
@@ -148,6 +181,6 @@ internal sealed class SentenceReader(
         if (!statement.Ceases || !statement.Present)
             return [report];
         var ceased = report with { Present = false };
-        return occasions.Count == 0 ? [ceased] : [report with { Occasions = [] }, ceased];
+        return occasions.Count == 0 ? [statement.ComesBack ? report : ceased] : [report with { Occasions = [] }, ceased];
     }
 }

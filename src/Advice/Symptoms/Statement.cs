@@ -16,6 +16,9 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>Whether it is said to have ceased: on the occasions if there are any, else altogether.</summary>
     public bool Ceases { get; init; }
 
+    /// <summary>Whether it is said to cease each time: "goes away after a minute".</summary>
+    public bool ComesBack { get; init; }
+
     /// <summary>Finds what else its words may mean.</summary>
     public Lazy<IReadOnlyList<Guess>>? Rivals { get; init; }
 
@@ -41,6 +44,9 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>The statement that it does not hold on that occasion.</summary>
     public Statement Except(PhraseMatch occasion) =>
         new(Match, present: false) { IsException = true, Occasions = { occasion.Meaning } };
+
+    /// <summary>The statement that it holds on that occasion alone: "not on the motorway, only in traffic".</summary>
+    public Statement Only(PhraseMatch occasion) => new(Match, present: true) { IsException = true, Occasions = { occasion.Meaning } };
 
     private int Distance(PhraseMatch place) =>
         Math.Max(place.First.Index - Match.Last.Index, Match.First.Index - place.Last.Index);

@@ -21,11 +21,12 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
     /// <param name="text">The words of the text.</param>
     /// <param name="troubled">Numbers of the sentences that say that something is wrong.</param>
     /// <param name="isTold">Whether a word belongs to what is noticed, as the dog in "smells like a wet dog"; asked only where it decides.</param>
-    public IReadOnlySet<int> Elsewhere(IReadOnlyList<RawWord> text, IReadOnlySet<int> troubled, Func<RawWord, bool> isTold)
+    /// <param name="isClear">Whether a complaint stands there that nothing else can mean; asked only where it decides.</param>
+    public IReadOnlySet<int> Elsewhere(IReadOnlyList<RawWord> text, IReadOnlySet<int> troubled, Func<RawWord, bool> isTold, Func<bool> isClear)
     {
         var sentences = text.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
         var driving = IsDriving(text);
-        var elsewhere = !driving && sentences.Exists(sentence => NamesOther(sentence, isTold));
+        var elsewhere = !driving && sentences.Exists(sentence => NamesOther(sentence, isTold)) && !isClear();
         return sentences
             .Where(sentence => elsewhere || IsForeign(sentence)
                 || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && sentence.Exists(word => Says(TopicKind.Courtesy, word.Text))))))

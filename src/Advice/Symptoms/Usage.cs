@@ -28,6 +28,7 @@ internal static class Usage
 
     /// <summary>Single words and groups of words with one meaning.</summary>
     public const string Meanings = """
+        whir: whirr, whirring, whirred
         not: never, fail to, fails to, failed to, failing to, failure to, refuse to, refused to, refusing to, refuses to, unable to, inability to, no longer, not able to, not want to, nor
         no: without, wo, zero, lack, lacks, lacking, lack of, absence of
         when: while, whenever, if, during, upon, whilst, wen, once
@@ -37,7 +38,16 @@ internal static class Usage
         hood: bonnet
         windshield: windscreen, wind shield, wind screen, windsheild, windshild
         trunk: boot lid
-        transmission: gearbox, tranny, trans, gear box
+        transmission: gearbox, tranny, trans, gear box, auto box, automatic box, auto transmission, automatic transmission
+        automatic: auto
+        gearlever: gearstick, gear lever, gear selector, gear shifter, shift lever, shifter
+        first: 1st
+        second: 2nd
+        third: 3rd
+        fourth: 4th
+        fifth: 5th
+        sixth: 6th
+        floor: right to floor
         gas: petrol, gasoline, gasolene, benzine, benzin
         coolant: antifreeze, anti freeze
         curb: kerb
@@ -115,7 +125,6 @@ internal static class Usage
         squeal: squeel, squeeling
         make: made, makes, making
         hit: hitting
-        shift: shifter
         slip: slippage
         crack: cracked
         detach: detached, detachment
@@ -137,7 +146,9 @@ internal static class Usage
         fallapart: fall apart
         goout: go out
         goblank: go blank, go black, go dark
-        actup: act up
+        actup: act up, play up, act funny, act weird, act strange
+        until: till, til
+        wrong: not feel right, not sound right, not drive right, not run right
         burnout: burn out
         lockup: lock up
         speed up: sped up
@@ -149,18 +160,26 @@ internal static class Usage
         wet: soaked, soaking, soggy, sodden, drenched, waterlogged
         """;
 
+    /// <summary>Words that are also written apart.</summary>
+    public const string Compounds = """
+        driveshaft propshaft halfshaft camshaft crankshaft crankcase tailpipe downpipe gearstick gearchange sparkplug pothole sidewall overnight halfway glovebox
+        dipstick flywheel flexplate drivetrain powertrain bellhousing airbox airflow airlock antilock antitheft adblue screenwash toolbox keyring pigtail
+        preheat kickdown jumpstart leakdown sawtooth voltmeter underinflated overinflated snowstorm carpark turbocharger supercharger intercooler subframe
+        """;
+
     /// <summary>
     /// Classes of words for phrases: "&lt;class&gt;: words". A class that was named before may stand among the words.
     /// The name of a class is one of its words, so that a phrase is read as it is written.
     /// </summary>
     public const string Classes = """
-        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch boom
-        <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver
-        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble
-        <failed>: failed bad faulty defective dead die quit kaput knackered malfunction erratic goout actup burnout intermittent goblank
-        <stuck>: stuck jam seize freeze bind lockup
-        <leaks>: leaks drip seep spill gush spray pour squirt
+        <noise>: noise squeal squeak creak screech shriek grind clunk clank knock rattle hum whine whistle click clack tick pop thump thud bang buzz chirp groan moan rumble roar growl howl hiss scrape chatter clatter crunch boom whir drone grumble scream racket din clang ping wail yelp buzz jangle whoosh
+        <shakes>: shakes vibrate shudder wobble shimmy pulsate pulse tremble jitter flutter quiver shiver throb judder
+        <broken>: broken crack snap shatter explode burst detach separate split tear rip loose bend collapse fall comeoff falloff flyoff breakoff comeloose comeapart fallapart fracture disintegrate melt rot worn rust corrode buckle shear sever crumble fray puncture dent smash
+        <failed>: failed bad faulty defective dead die quit kaput knackered shot toast malfunction erratic goout actup burnout intermittent goblank
+        <stuck>: stuck jam seize freeze bind lockup wedge
+        <leaks>: leaks drip seep spill gush spray pour squirt weep ooze dribble trickle
         <trouble>: <noise> <shakes> <broken> <failed> <stuck> <leaks> trouble problem issue fault code error defect replace wrong missing
+        <done>: changed replaced renewed fitted installed swapped serviced repaired fixed rebuilt aligned balanced flushed bled
         """;
 
     /// <summary>Idioms with words that elsewhere state a symptom; they state none.</summary>

@@ -32,7 +32,8 @@ internal sealed partial class Vocabulary
     /// <summary>The words with their terms, groups of words with one meaning joined.</summary>
     public List<Word> Read(IEnumerable<RawWord> text)
     {
-        var words = text.Select(Of).ToList();
+        var words = Compounds.Join(text).Select(Of).ToList();
+        NeitherNor.Resolve(words);
         // A meaning may be part of another: "no longer" is "not", and "not work" is "fail".
         words = groups.Join(groups.Join(words));
         string? link = null;

@@ -9,10 +9,10 @@ internal static class WordForms
     private static readonly SearchValues<char> Vowels = SearchValues.Create("aeiouy");
 
     /// <summary>The common part of all forms of the word.</summary>
-    /// <param name="word">Lower case, without apostrophes.</param>
+    /// <param name="word">Lower case, without apostrophes. "Hardly" is no form of "hard".</param>
     public static string Stem(string word)
     {
-        if (word.Length <= ShortestStem || !char.IsLetter(word[^1]))
+        if (word.Length <= ShortestStem || !char.IsLetter(word[^1]) || word == "hardly")
             return word;
         var stem = WithoutVerbEnding(WithoutPlural(word));
         if (stem.Length > 5 && stem.EndsWith("ly", StringComparison.Ordinal))

@@ -28,6 +28,11 @@ public class ComplaintReaderTests
     [InlineData("an odour of gasoline", "fuel-smell")]
     [InlineData("the gearbox slips", "gear-slip")]
     [InlineData("the handbrake doesn't hold", "parking-brake-weak")]
+    [InlineData("the auto box slips", "gear-slip")]
+    [InlineData("neither brakes nor wipers work", "brakes-fail; wipers-fail")]
+    [InlineData("brakes and wipers do not work", "brakes-fail; wipers-fail")]
+    [InlineData("neither my sister nor the dealer knows why it squeals", "squeal")]
+    [InlineData("hardly a brake pedal", "")]
     // Misspellings
     [InlineData("it is overheting", "overheating")]
     [InlineData("stearing wheel vibartes", "steering-shake")]
@@ -52,6 +57,13 @@ public class ComplaintReaderTests
     [InlineData("squeals when i brake on the highway it also rattles", "squeal @braking+high-speed; rattle")]
     [InlineData("squeals when braking and clunks over bumps", "squeal @braking; clunk @over-bumps")]
     [InlineData("in the morning it squeals when braking", "squeal @braking+cold-start")]
+    [InlineData("I was on the motorway. It started to rattle.", "rattle @high-speed")]
+    [InlineData("It squeals. When braking.", "squeal @braking")]
+    [InlineData("It was fine on the motorway. It started to rattle.", "rattle")]
+    [InlineData("We had lunch with my sister on the motorway. It started to rattle.", "rattle")]
+    [InlineData("rattles since they changed the front springs", "rattle @after-service #front")]
+    [InlineData("after the clutch was replaced it rattles", "rattle @after-service")]
+    [InlineData("it rattles when I change gear", "rattle")]
     public void Read_Circumstances_BelongToTheirSymptom(string complaint, string expected) => AssertReads(expected, complaint);
 
     [Theory]
@@ -83,6 +95,12 @@ public class ComplaintReaderTests
     [InlineData("nothing but a squeal", "squeal")]
     [InlineData("the squeal stopped for a week and is back", "squeal")]
     [InlineData("it never used to squeal", "squeal")]
+    [InlineData("zero squeal", "not squeal")]
+    [InlineData("a squeal that goes away after a minute", "squeal")]
+    [InlineData("the wipers are gone", "")]
+    [InlineData("the power fell to nothing, then it stalls", "stalling")]
+    [InlineData("it stalls without me touching anything", "stalling")]
+    [InlineData("it stalls without any squeal", "stalling; not squeal")]
     public void Read_Denied_IsNotPresent(string complaint, string expected) => AssertReads(expected, complaint);
 
     [Theory]
@@ -106,6 +124,11 @@ public class ComplaintReaderTests
     [InlineData("the squeal goes away when hot", "squeal; not squeal @engine-warm")]
     [InlineData("It shakes at idle but smooths out on the motorway", "vibration @idling; not vibration @high-speed")]
     [InlineData("It shakes at idle but gets better when hot", "vibration @idling; not vibration @engine-warm")]
+    [InlineData("It does not squeal on the motorway, only when braking", "not squeal @high-speed; squeal @braking")]
+    [InlineData("It does not squeal, but only when braking", "squeal @braking")]
+    [InlineData("clunks over bumps, nothing when I turn", "clunk @over-bumps; not clunk @turning")]
+    [InlineData("stalls at idle, starts first time in the morning", "stalling @idling; not stalling @cold-start")]
+    [InlineData("stalls at idle, not good on the motorway", "stalling @high-speed+idling")]
     [InlineData("It shakes at idle and the power drops on the motorway", "vibration @high-speed+idling")]
     public void Read_WellOnAnOccasion_IsDeniedForIt(string complaint, string expected) => AssertReads(expected, complaint);
 

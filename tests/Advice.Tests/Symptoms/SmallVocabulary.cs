@@ -54,6 +54,7 @@ internal static class SmallVocabulary
     {
         (string Id, string? Within, string Phrases)[] occasions =
         [
+            ("after-service", null, "since <done>, after <done>"),
             ("starting", null, "when starting, when i start"),
             ("cold-start", "starting", "cold start, in the morning"),
             ("engine-warm", null, "when warm, when hot"),
@@ -69,7 +70,7 @@ internal static class SmallVocabulary
             ("parked", null, "parked"),
             ("selecting-gear", null, "shift into drive, from reverse into drive"),
         ];
-        return occasions.Select(o => new Occasion(o.Id, o.Within, o.Id, o.Phrases.Split(", ")));
+        return occasions.Select(o => new Occasion(o.Id, o.Within, o.Id, o.Phrases.Split(", "), IsEvent: o.Id == "after-service"));
     }
 
     private static IEnumerable<Position> Positions()
