@@ -50,6 +50,21 @@ public sealed record Case
     /// <summary>The same case with one more report.</summary>
     public Case With(Report report) => this with { Reports = [.. Reports, report] };
 
-    /// <summary>Whether a check is still worth advising: not done, nor done by whoever read the trouble codes.</summary>
-    public bool IsOpen(Check check) => !Done.Contains(check.Id) && !(check.ReadsCodes && Codes.Count > 0);
+    /// <summary>Whether a check is still worth advising: not done, nor done by whoever read the trouble codes, nor out of place with what is reported.</summary>
+    public bool IsOpen(Check check) => !Done.Contains(check.Id) && !(check.ReadsCodes && Codes.Count > 0) && Forbids(check) is null;
+
+    /// <summary>Id of the reported symptom with which a check must not be done; null = it may.</summary>
+    public string? Forbids(Check check)
+    {
+        foreach (var symptom in check.Without)
+        {
+            foreach (var report in Reports)
+            {
+                if (report.Present && report.Symptom == symptom)
+                    return symptom;
+            }
+        }
+
+        return null;
+    }
 }

@@ -43,6 +43,7 @@ public sealed class WhyCheck(Catalogue catalogue, Advised all, int mostSteps)
             : share == 0 ? "this vehicle has not what it looks at"
             : !all.Suspicion.Raised.Any(suspect => check.Surely(suspect.Instance.Fault.Id) > 0) ? $"it finds no suspect of this case, only {string.Join(", ", check.Detects.Select(detects => detects.Fault).Distinct())}"
             : check.ReadsCodes && @case.Codes.Count > 0 ? "it reads trouble codes, and the caller gave some"
+            : @case.Forbids(check) is { } symptom ? $"it is not done with {symptom}"
             : check.Needs.Any(need => need.Drives) && !all.Steps.Any(step => step.Check.Needs.Any(need => need.Drives)) ? "it needs a drive, which the advice forbids"
             : @case.Workshop.Minutes is { } minutes ? $"other checks find more in the {minutes} min that there are"
             : "the steps before it leave nothing for it to find";

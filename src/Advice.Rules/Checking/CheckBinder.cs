@@ -9,7 +9,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
     private static readonly string[] Members =
     [
         "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "tools", "method", "measures", "observations",
-        "detects", "falseAlarm", "cautions", "readsCodes", "arithmetic", "freezeFrame", "source",
+        "detects", "falseAlarm", "cautions", "readsCodes", "without", "arithmetic", "freezeFrame", "source",
     ];
 
     private static readonly string[] MeasureMembers = ["unit", "plausible", "givenLimit"];
@@ -46,6 +46,7 @@ internal sealed class CheckBinder(Tables tables, SourceBinder sources, Problems 
             reader.Texts("tools", emptyIsFine: true), method, measure, observations, Detects(reader, observations),
             reader.Number("falseAlarm", 0.001, 0.5), [.. cautions], reader.Flag("readsCodes"))
         {
+            Without = [.. reader.Ids("without", tables.Symptoms).Concat(needs.SelectMany(need => need.Without)).Distinct()],
             Arithmetic = ArithmeticBinder.Read(reader, measure?.Unit, tables.Facts, problems),
             FreezeFrame = new FrameBinder(sources, problems).Read(reader, places, measure),
         };

@@ -15,7 +15,7 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
     private static readonly string[] TopicMembers = ["id", "says", "words"];
     private static readonly string[] ConsequenceMembers = ["id", "name", "harm", "source"];
     private static readonly string[] CautionMembers = ["id", "text", "plain", "vehicle", "impliedBy", "source"];
-    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "impliedBy", "cautions"];
+    private static readonly string[] SetUpMembers = ["id", "name", "order", "minutes", "includes", "doneBy", "raises", "drives", "impliedBy", "cautions", "without"];
 
     /// <summary>Binds all entries of these kinds.</summary>
     public void BindAll(Declarations declared)
@@ -48,7 +48,10 @@ internal sealed class VocabularyBinder(Tables tables, SourceBinder sources, Cond
             id, r.Text("name"), r.Whole("order", 0, 1000), r.Whole("minutes", 0, 120),
             r.Ids("includes", tables.SetUps, emptyIsFine: true), r.OneOf<DoneBy>("doneBy", FormatWords.DoneBy, DoneBy.Owner),
             r.Flag("raises"), r.Flag("drives"),
-            r.Ids("cautions", tables.Cautions, emptyIsFine: true)));
+            r.Ids("cautions", tables.Cautions, emptyIsFine: true))
+        {
+            Without = r.Ids("without", tables.Symptoms),
+        });
 
         void Each<T>(string kind, Table<T> table, string[] members, Func<string, EntryReader, T?> bind)
             where T : class

@@ -15,7 +15,7 @@ internal static class MemberOrder
         ["ageing"] = ["id", "name", "odometerKm", "ageYears", "source"],
         ["consequences"] = ["id", "harm", "name", "source"],
         ["cautions"] = ["id", "text", "plain", "vehicle", "impliedBy", "source"],
-        ["set-ups"] = ["id", "name", "order", "minutes", "doneBy", "drives", "includes", "raises", "cautions", "impliedBy"],
+        ["set-ups"] = ["id", "name", "order", "minutes", "doneBy", "drives", "includes", "raises", "cautions", "impliedBy", "without"],
         ["facts"] = ["id", "name", "values", "truth", "number", "kinds", "shares", "source"],
         ["symptoms"] = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "source"],
         ["codes"] = ["id", "meaning", "plain", "system", "source"],
@@ -24,7 +24,7 @@ internal static class MemberOrder
         ["faults"] = ["id", "name", "plain", "system", "places", "prior", "ageing", "consequence", "deficiency", "source"],
         ["checks"] =
         [
-            "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "readsCodes", "tools", "method", "measures",
+            "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "readsCodes", "without", "tools", "method", "measures",
             "observations", "arithmetic", "freezeFrame", "detects", "falseAlarm", "cautions", "source",
         ],
         ["limits"] =

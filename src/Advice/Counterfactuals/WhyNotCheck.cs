@@ -62,11 +62,13 @@ public sealed class WhyNotCheck(Catalogue catalogue, WhyNot faults)
             yield return Failed(Sentences.CheckDone);
         if (check.ReadsCodes && @case.Codes.Count > 0)
             yield return Failed(Sentences.CodesGiven);
+        if (@case.Forbids(check) is { } symptom)
+            yield return Failed(Sentences.NotDoneWith, catalogue.Symptoms[symptom].Name.For(@case.Workshop.Reader));
         if (check.Needs.Any(need => need.Drives) && advised.ForbidsDriving)
             yield return Failed(Sentences.NeedsADrive);
         if (!@case.Workshop.CanDo(check))
             yield return Failed(Sentences.NotDoneHere);
 
-        Condition Failed(Sentence why) => new(check.Id, ConditionStatus.Failed, catalogue.Say(@case.Workshop.Reader, why), []);
+        Condition Failed(Sentence why, params object?[] words) => new(check.Id, ConditionStatus.Failed, catalogue.Say(@case.Workshop.Reader, why, words), []);
     }
 }

@@ -5,7 +5,7 @@ namespace Advice.Intake;
 
 /// <summary>
 /// Reads that something is wrong with a system from a complaint that speaks of it: where it says that something is wrong and nothing else was
-/// understood, or where no symptom or code of the case points to that system.
+/// understood, or where sentences that were not understood speak of it and no symptom or code of the case points to that system.
 /// </summary>
 internal sealed class TroubleReading(Catalogue catalogue)
 {
@@ -20,13 +20,22 @@ internal sealed class TroubleReading(Catalogue catalogue)
     /// <param name="signs">The symptoms that are noticed and the codes of the case.</param>
     public IEnumerable<Report> Of(ComplaintReading reading, SystemsNamed named, IReadOnlyList<Sign> signs)
     {
-        if (!reading.StatesTrouble || (named.Most < Insistent && signs.Count > 0))
+        if (!reading.StatesTrouble)
+            return [];
+        var mentions = signs.Count == 0 ? reading.Mentions : [.. reading.Mentions.Where(mention => IsUnread(mention, reading))];
+        if (signs.Count > 0)
+            named = SystemsNamed.Of(mentions);
+        if (signs.Count > 0 && named.Most < Insistent)
             return [];
         var pointedTo = signs.SelectMany(sign => catalogue.ShowsBySign[sign]).Select(rule => catalogue.Faults[rule.Fault].System).ToHashSet();
         return
             from system in catalogue.Systems
             where system.Trouble is not null && named.Foremost.Contains(system.Id) && !pointedTo.Contains(system.Id)
-            let words = reading.Mentions.First(mention => mention.System == system.Id).Words
+            let words = mentions.First(mention => mention.System == system.Id).Words
             select new Report(system.Trouble!, [], null, Present: true, words, Confidence);
     }
+
+    /// <summary>A sentence that was understood says by its symptoms what it speaks of.</summary>
+    private static bool IsUnread(SystemMention mention, ComplaintReading reading) =>
+        reading.Unread.Any(sentence => sentence.Start <= mention.Start && mention.End <= sentence.End);
 }

@@ -25,6 +25,9 @@ public sealed record Check(
     IReadOnlyList<Observation> Observations, IReadOnlyList<Detects> Detects, double FalseAlarm, IReadOnlyList<string> Cautions,
     bool ReadsCodes)
 {
+    /// <summary>Ids of the symptoms with which it is not done, those of its set-ups included: while one of them is reported it would do harm or tell nothing.</summary>
+    public IReadOnlyList<string> Without { get; init; } = [];
+
     /// <summary>The workshop arithmetic that its findings go into, in order; empty = none.</summary>
     public IReadOnlyList<CheckArithmetic> Arithmetic { get; init; } = [];
 

@@ -120,6 +120,7 @@ public static class Sentences
         NothingReported = Of("nothing-reported"),
         CheckDone = Of("check-done"),
         CodesGiven = Of("codes-given"),
+        NotDoneWith = Of("not-done-with", "symptom"),
         NeedsADrive = Of("needs-a-drive"),
         NotDoneHere = Of("not-done-here"),
         // Conditions of rules.

@@ -12,4 +12,8 @@ namespace Advice.Knowledge;
 /// <param name="Cautions">Cautions that it calls for.</param>
 public sealed record SetUp(
     string Id, string Name, int Order, int Minutes, IReadOnlyList<string> Includes, DoneBy DoneBy, bool Raises, bool Drives,
-    IReadOnlyList<string> Cautions);
+    IReadOnlyList<string> Cautions)
+{
+    /// <summary>Ids of the symptoms with which it is not arranged: no engine is started on the wrong fuel.</summary>
+    public IReadOnlyList<string> Without { get; init; } = [];
+}
