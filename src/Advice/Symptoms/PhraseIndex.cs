@@ -205,6 +205,6 @@ internal sealed class PhraseIndex
             * Math.Pow(PerGap, patient ? Math.Min(gap, 3) : gap) * Math.Pow(PerInversion, inversions)
             * Math.Pow(PerClause, words[^1].Clause - words[0].Clause) * Math.Pow(PerSlip, words.Count(w => w.Misspelt)) * Math.Pow(PerSynonym, likened);
         var classed = strict ? [] : found.Where(f => WordClasses.IsClass(f.Term)).Select(f => sentence[f.Place]).ToList();
-        return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed };
+        return new(phrase.Meaning, words, Math.Round(confidence, 2), found.Sum(f => Told(f.Term, sentence[f.Place]))) { Classed = classed, IsPartial = found.Count < asked.Length };
     }
 }

@@ -10,6 +10,9 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
     /// <summary>Those of its words that stand for a class of words; the others name the part that they are said of.</summary>
     public IReadOnlyList<Word> Classed { get; init; } = [];
 
+    /// <summary>Whether the phrase has words that the text lacks.</summary>
+    public bool IsPartial { get; init; }
+
     /// <summary>The words that no other phrase may use. A part may have several faults: "the wipers streak and rattle".</summary>
     public IReadOnlyList<Word> Taken => Classed.Count > 0 ? Classed : Words;
 
@@ -25,4 +28,7 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
 
     /// <summary>Whether it is a part of a longer phrase: "brake hard" of "when I brake hard".</summary>
     public bool IsWithin(PhraseMatch longer) => longer.Words.Count > Words.Count && Words.All(longer.Words.Contains);
+
+    /// <summary>Whether it lacks words and says little beyond a circumstance: "after driving through deep water" does not say that it stopped there.</summary>
+    public bool IsMostly(PhraseMatch circumstance) => IsPartial && Words.Except(circumstance.Words).Count() < 2;
 }

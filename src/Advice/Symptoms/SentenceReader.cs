@@ -37,7 +37,7 @@ internal sealed class SentenceReader(
     {
         var possible = circumstances.Find(sentence);
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
-        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(s.IsWithin) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
+        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
         candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
