@@ -70,7 +70,7 @@ public sealed class ComplaintReader
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
         var mentions = systems.Find(complaint, words).ToList();
-        var drives = (mentions.Count > 0 && reading.Reports.Count == 0) || subject.IsDriving(raw);
+        var drives = subject.IsDriving(raw);
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
         var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
