@@ -22,11 +22,15 @@ internal sealed class TroubleReading(Catalogue catalogue)
     {
         if (!reading.StatesTrouble)
             return [];
-        var mentions = signs.Count == 0 ? reading.Mentions : [.. reading.Mentions.Where(mention => IsUnread(mention, reading))];
+        var mentions = reading.Mentions;
         if (signs.Count > 0)
+        {
+            mentions = [.. mentions.Where(mention => IsUnread(mention, reading))];
             named = SystemsNamed.Of(mentions);
-        if (signs.Count > 0 && named.Most < Insistent)
-            return [];
+            if (named.Most < Insistent)
+                return [];
+        }
+
         var pointedTo = signs.SelectMany(sign => catalogue.ShowsBySign[sign]).Select(rule => catalogue.Faults[rule.Fault].System).ToHashSet();
         return
             from system in catalogue.Systems
