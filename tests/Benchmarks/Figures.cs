@@ -28,7 +28,11 @@ internal static class Figures
         if (names[0] == "profile")
             Profile(corpus, names[1]);
         if (names[0] == "answers")
+        {
             Console.WriteLine(Answers.Hash(corpus));
+            Console.WriteLine($"{Readings.Hash(corpus.Book.Catalogue)} readings");
+        }
+
         if (names[0] == "serve")
             CannedService.Run(corpus);
         if (names[0] is "all" or "http")
@@ -93,12 +97,16 @@ internal static class Figures
         var gathered = five.Select(one => corpus.Book.Open(one).Gather()).ToList();
         var suspecting = new Suspecting(corpus.Book.Catalogue);
         var steps = new StepChoice(corpus.Book.Catalogue);
+        var reader = Readings.Reader(corpus.Book.Catalogue);
+        var texts = corpus.Requests.Select(request => request.Complaint).OfType<string>().ToList();
         var times = CpuTime.Of(
             Short,
             ("rules of a whole advice", asked.Count, i => asked[i].Run(corpus.Book)),
             ("the same in plain C#", asked.Count, i => asked[i].Run(floor)),
             ("assessment", corpus.Cases.Count, i => nrules.Of(corpus.Cases[i])),
             ("assessment in plain C#", corpus.Cases.Count, i => plain.Of(corpus.Cases[i])),
+            ("reading the complaint", texts.Count, i => reader.Read(texts[i])),
+            ("triage", corpus.Requests.Count, i => give.Triage(corpus.Requests[i])),
             ("whole advice with questions", corpus.Requests.Count, i => give.To(corpus.Requests[i])),
             ("inference at five symptoms", five.Count, i => suspecting.Suspect(five[i], gathered[i])),
             ("inference and ranking at five symptoms", five.Count, i => steps.Choose(five[i], suspecting.Suspect(five[i], gathered[i]), true)));
@@ -115,12 +123,16 @@ internal static class Figures
         var gathered = five.Select(one => corpus.Book.Open(one).Gather()).ToList();
         var suspecting = new Suspecting(corpus.Book.Catalogue);
         var steps = new StepChoice(corpus.Book.Catalogue);
+        var reader = Readings.Reader(corpus.Book.Catalogue);
+        var texts = corpus.Requests.Select(request => request.Complaint).OfType<string>().ToList();
         var end = Environment.CpuUsage.TotalTime + TimeSpan.FromSeconds(15);
         for (var i = 0; Environment.CpuUsage.TotalTime < end; i++)
         {
             switch (what)
             {
                 case "advice": give.To(corpus.Requests[i % corpus.Requests.Count]); break;
+                case "read": reader.Read(texts[i % texts.Count]); break;
+                case "triage": give.Triage(corpus.Requests[i % corpus.Requests.Count]); break;
                 case "load": RuleSetLoader.Load(Corpus.Folder); break;
                 case "desk": new AdviceDesk(corpus.Book, TimeProvider.System).Answer(corpus.Bodies[0]); break;
                 case "assess": assessment.Of(corpus.Cases[i % corpus.Cases.Count]); break;

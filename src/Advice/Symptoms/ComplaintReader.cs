@@ -56,17 +56,17 @@ public sealed class ComplaintReader
         ArgumentNullException.ThrowIfNull(complaint);
         var all = WordSplitter.Split(complaint);
         var heard = vocabulary.Read(all);
-        var told = new Lazy<IReadOnlyList<Report>>(() => Read(complaint, heard, patient: false).Reports);
+        var told = new Lazy<(IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure)>(() => Read(complaint, heard, patient: false));
         var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
-            word => told.Value.Any(report => report.Start <= word.Start && word.Start < report.End),
-            () => told.Value.Any(report => report.Confidence >= Clear && heard.Count(w => w.Kind == WordKind.Content && report.Start <= w.Start && w.Start < report.End) >= LeastClearWords)
+            word => told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
+            () => told.Value.Reports.Any(report => report.Confidence >= Clear && heard.Count(w => w.Kind == WordKind.Content && report.Start <= w.Start && w.Start < report.End) >= LeastClearWords)
                 && systems.Find(complaint, heard).Any());
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
         var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
         var codes = TroubleCodeScanner.Scan(complaint, all);
         var onsets = OnsetScanner.Scan(complaint, raw);
-        var reading = Read(complaint, words, patient: false);
+        var reading = elsewhere.Count == 0 ? told.Value : Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
         var mentions = systems.Find(complaint, words).ToList();

@@ -4,7 +4,8 @@ namespace Advice.Symptoms;
 
 /// <summary>
 /// Finds phrases in sentences: all words within a short stretch, mostly in order. Words weigh by their rarity among meanings
-/// (inverse document frequency). The cost is proportional to the length of the text: each word opens one window of fixed size.
+/// (inverse document frequency). Each phrase is looked for only where the rarest word that it needs is said, so that the cost of a text
+/// grows little with the number of phrases.
 /// </summary>
 internal sealed class PhraseIndex
 {
@@ -21,7 +22,12 @@ internal sealed class PhraseIndex
     private const int LeastTermsForPatientPartial = 3;
     private const double OfClass = 0.9;
     private const int GapsOfStrictClass = 4;
-    private readonly FrozenDictionary<string, IndexedPhrase[]> byTerm;
+    private const double RoundingError = 1e-9;
+
+    /// <summary>The key of phrases that may lack any of their terms.</summary>
+    private const string NoKey = "";
+
+    private readonly FrozenDictionary<string, IndexedPhrase[]> byKey;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
     private readonly int gaps;
@@ -36,13 +42,13 @@ internal sealed class PhraseIndex
         this.gaps = gaps;
         this.strict = strict;
         var all = phrases.DistinctBy(p => (p.Meaning, string.Join(' ', p.Terms), p.Exact)).ToList();
-        byTerm = all.SelectMany(p => p.Terms.Distinct().Select(t => (Term: t, Phrase: new IndexedPhrase(p, Needs(p, LeastTermsForPartial), Needs(p, LeastTermsForPatientPartial)))))
-            .GroupBy(p => p.Term, p => p.Phrase, StringComparer.Ordinal)
-            .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
         parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
-        weights = byTerm.ToFrozenDictionary(
-            p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Select(q => q.Phrase.Meaning).Distinct().Count()), StringComparer.Ordinal);
+        weights = all.SelectMany(p => p.Terms, (p, t) => (Term: t, p.Meaning)).Distinct().CountBy(p => p.Term, StringComparer.Ordinal)
+            .ToFrozenDictionary(p => p.Key, p => 1 + Math.Log((double)meanings / p.Value), StringComparer.Ordinal);
+        byKey = all.Select((p, number) => (Key: Key(p), Phrase: new IndexedPhrase(
+                number, p, TermBits.Of(p.Terms), TermBits.Of(Needed(p, LeastTermsForPartial)), TermBits.Of(Needed(p, LeastTermsForPatientPartial)))))
+            .GroupBy(p => p.Key, p => p.Phrase, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
     }
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
@@ -51,17 +57,16 @@ internal sealed class PhraseIndex
     /// <param name="patient">Whether a part and what is said of it may stand far apart, a word may be a synonym and a phrase of three lack one, as in a text that says nothing else.</param>
     public IEnumerable<PhraseMatch> Find(IReadOnlyList<Word> sentence, double leastConfidence, bool patient = false)
     {
-        var said = TermBits.Of(sentence.SelectMany(word => Asked(word, patient)));
+        var possible = Possible(sentence, patient);
         var found = new List<(int Place, string Term)>();
-        for (var start = 0; start < sentence.Count; start++)
+        for (var start = 0; start < sentence.Count && possible.Count > 0; start++)
         {
             foreach (var term in Asked(sentence[start], patient))
             {
-                if (!byTerm.TryGetValue(term, out var possible))
-                    continue;
-                foreach (var (phrase, needs, patientNeeds) in possible)
+                var asked = TermBits.Of([term]);
+                foreach (var (_, phrase, terms, _, _) in possible)
                 {
-                    if (!said.MayHold(patient ? patientNeeds : needs))
+                    if (!terms.MayHold(asked) || !phrase.Terms.Contains(term))
                         continue;
                     found.Clear();
                     if (At(sentence, start, phrase, patient, found) is { } match && match.Confidence >= leastConfidence)
@@ -71,10 +76,39 @@ internal sealed class PhraseIndex
         }
     }
 
-    /// <summary>The terms without which a phrase is not found, whatever stands around them.</summary>
-    private TermBits Needs(Phrase phrase, int leastForPartial) => phrase.Exact is null && (strict || phrase.IsFixed || phrase.Terms.Length < leastForPartial)
-        ? TermBits.Of(phrase.Terms.Where(term => term is not ("<failed>" or "<trouble>")))
-        : default;
+    /// <summary>The phrases of which all needed terms may be in a sentence, in the order in which they were given.</summary>
+    private List<IndexedPhrase> Possible(IReadOnlyList<Word> sentence, bool patient)
+    {
+        var terms = sentence.SelectMany(word => Asked(word, patient)).Distinct(StringComparer.Ordinal).ToList();
+        var said = TermBits.Of(terms);
+        var possible = new List<IndexedPhrase>();
+        foreach (var key in terms.Append(NoKey))
+        {
+            foreach (var phrase in byKey.GetValueOrDefault(key, []))
+            {
+                if (said.MayHold(patient ? phrase.PatientNeeds : phrase.Needs))
+                    possible.Add(phrase);
+            }
+        }
+
+        possible.Sort((one, other) => one.Number.CompareTo(other.Number));
+        return possible;
+    }
+
+    /// <summary>The rarest of the terms without which a phrase is never found: only a sentence that has it is searched for the phrase.</summary>
+    private string Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(term => weights[term]) ?? NoKey;
+
+    /// <summary>The terms without which a phrase is not found, whatever stands around them. One that may lack words lacks neither the rarest of
+    /// them (<see cref="LacksRarest"/>) nor one that tells more than may be missing.</summary>
+    private IEnumerable<string> Needed(Phrase phrase, int leastForPartial)
+    {
+        var terms = phrase.Terms.Where(term => term is not ("<failed>" or "<trouble>"));
+        if (strict || phrase.IsFixed || phrase.Terms.Length < leastForPartial)
+            return terms;
+        var rarest = phrase.Terms.Max(term => weights[term]);
+        var most = (1 - LeastCoverage + RoundingError) * phrase.Terms.Sum(term => weights[term]);
+        return terms.Where(term => weights[term] >= Math.Min(rarest, most));
+    }
 
     /// <param name="sentence">The words that count.</param>
     /// <param name="start">Place of the word that the phrase begins with.</param>

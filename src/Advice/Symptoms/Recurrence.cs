@@ -21,11 +21,33 @@ internal static class Recurrence
     /// <summary>True = comes and goes, false = is there all the time, null = not said.</summary>
     public static bool? Of(IReadOnlyList<RawWord> sentence)
     {
-        if (sentence.Any(w => Now.Contains(w.Text)) || NowAndThen.Any(g => Has(sentence, g)))
+        if (HasAny(sentence, Now) || Array.Exists(NowAndThen, group => Has(sentence, group)))
             return true;
-        return sentence.Any(w => Always.Contains(w.Text)) || EveryTime.Any(g => Has(sentence, g)) ? false : null;
+        return HasAny(sentence, Always) || Array.Exists(EveryTime, group => Has(sentence, group)) ? false : null;
     }
 
-    private static bool Has(IReadOnlyList<RawWord> sentence, string[] group) =>
-        Enumerable.Range(0, Math.Max(0, sentence.Count - group.Length + 1)).Any(i => group.Index().All(g => sentence[i + g.Index].Text == g.Item));
+    private static bool HasAny(IReadOnlyList<RawWord> sentence, FrozenSet<string> words)
+    {
+        foreach (var word in sentence)
+        {
+            if (words.Contains(word.Text))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool Has(IReadOnlyList<RawWord> sentence, string[] group)
+    {
+        for (var start = 0; start + group.Length <= sentence.Count; start++)
+        {
+            var same = 0;
+            while (same < group.Length && sentence[start + same].Text == group[same])
+                same++;
+            if (same == group.Length)
+                return true;
+        }
+
+        return false;
+    }
 }
