@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
@@ -50,17 +49,13 @@ public sealed class Suspecting
     /// <summary>Links by the number of their fault; those of one fault in the order in which they were given.</summary>
     private IEnumerable<(int Number, ImmutableArray<Link> Links)> ByFault(IReadOnlyList<Link> links)
     {
-        // Number and place in one, so that sorting keeps the order of the links of a fault.
-        var order = new long[links.Count];
-        for (var place = 0; place < order.Length; place++)
-            order[place] = ((long)_faults.NumberOf(links[place].Fault) << 32) | (uint)place;
-        Array.Sort(order);
-        for (int first = 0, end = 1; first < order.Length; first = end++)
+        var byNumber = new ImmutableArray<Link>.Builder?[_faults.All.Length];
+        foreach (var link in links)
+            (byNumber[_faults.NumberOf(link.Fault)] ??= ImmutableArray.CreateBuilder<Link>(1)).Add(link);
+        for (var number = 0; number < byNumber.Length; number++)
         {
-            var number = order[first] >> 32;
-            while (end < order.Length && order[end] >> 32 == number)
-                end++;
-            yield return ((int)number, ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(order[first..end], one => links[(int)(uint)one])));
+            if (byNumber[number] is { } own)
+                yield return (number, own.DrainToImmutable());
         }
     }
 }
