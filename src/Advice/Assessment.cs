@@ -20,7 +20,7 @@ public sealed class Assessment(IRuleBook rules)
         var vehicle = On(@case);
         var suspicion = _suspecting.Suspect(evidence, vehicle.Faults);
         var driving = session.LimitDriving(suspicion.ByFault);
-        var steps = _steps.Choose(@case, suspicion, vehicle.Needs, mayDrive: !Advised.Forbid(@case, driving));
+        var steps = _steps.Choose(@case, suspicion, vehicle.Checks, mayDrive: !Advised.Forbid(@case, driving));
         var cautions = session.Caution([.. steps.Steps.Select(step => step.Check.Id), .. @case.Done]);
         return new Advised(@case, evidence, suspicion, driving, steps.Steps, steps.LeftOut, cautions) { Vehicle = vehicle };
     }
@@ -41,7 +41,7 @@ public sealed class Assessment(IRuleBook rules)
         // A denial brings no suspect, and says nothing of one beside those that other signs brought.
         var suspicion = _suspecting.Suspect(report.Present ? evidence : evidence with { Links = [.. evidence.Links.Where(link => touched.Contains(link.Fault))] }, vehicle.Faults);
         var mayDrive = !Advised.Forbid(advised.Case, session.LimitDriving(suspicion.ByFault));
-        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, vehicle.Needs, mayDrive));
+        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, vehicle.Checks, mayDrive));
     }
 
     private OnVehicle On(Case @case) => new(_suspecting.On(@case), _steps.On(@case));

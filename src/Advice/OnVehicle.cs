@@ -3,7 +3,7 @@ using Advice.Suspects;
 
 namespace Advice;
 
-/// <summary>What assessing a case found out of its vehicle, good for any case that differs by its reports alone.</summary>
+/// <summary>What assessing a case found out of its vehicle and of checks; what is foreseen for the case starts from it.</summary>
 /// <param name="Faults">Its faults.</param>
-/// <param name="Needs">What it has of what checks need.</param>
-internal sealed record OnVehicle(FaultsOnVehicle Faults, NeedsOnVehicle Needs);
+/// <param name="Checks">What the case says of checks.</param>
+internal sealed record OnVehicle(FaultsOnVehicle Faults, ChecksInCase Checks);

@@ -76,6 +76,22 @@ public static class HarmFoundRanking
             ?? (Best(candidates, left) is { } best ? left.Do(best, lifted: false) : null);
     }
 
+    /// <summary>The first of the greedy order, of checks by id, where nothing is lifted; null where none finds anything.</summary>
+    /// <param name="found">The harm that each check finds.</param>
+    /// <param name="minutes">Time that each takes, min.</param>
+    /// <param name="mayBeDone">Whether the check with that place may be done.</param>
+    internal static int? MostPerMinute(double[] found, double[] minutes, Func<int, bool> mayBeDone)
+    {
+        var (first, most) = ((int?)null, 0.0);
+        for (var check = 0; check < found.Length; check++)
+        {
+            if (found[check] > LeastGain && Rounded(found[check] / minutes[check]) is var key && (first is null || key > most) && mayBeDone(check))
+                (first, most) = (check, key);
+        }
+
+        return first;
+    }
+
     private static IEnumerable<RankedCheck> Lifted(IReadOnlyList<double> weights, HarmLeft left, List<Candidate> candidates, IReadOnlyList<int> urgentCauses)
     {
         if (urgentCauses.Count == 0)

@@ -15,12 +15,12 @@ public sealed class StepChoice(Catalogue catalogue)
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
     public ChosenSteps Choose(Case @case, Suspicion suspicion, bool mayDrive) => Choose(@case, suspicion, On(@case), mayDrive);
 
-    /// <summary>The same where some of the vehicle is known.</summary>
-    internal ChosenSteps Choose(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
+    /// <summary>The same where some of that is known.</summary>
+    internal ChosenSteps Choose(Case @case, Suspicion suspicion, ChecksInCase known, bool mayDrive)
     {
         var raised = suspicion.Raised;
         var (weights, finders) = (Weights(raised), _finders.Of(raised));
-        var candidates = Candidates(@case, finders, vehicle, mayDrive);
+        var candidates = Candidates(finders, known, mayDrive);
         var ranked = HarmFoundRanking.GreedyWithLift(weights, candidates, Urgent(raised));
         var affordable = Affordable(ranked, weights, candidates, @case.Workshop);
         var steps = Steps([.. affordable.Take(@case.MostSteps)], @case, raised, finders);
@@ -30,24 +30,39 @@ public sealed class StepChoice(Catalogue catalogue)
     /// <summary>The first of the steps that can be done here, else the first of all; null where there is none.</summary>
     /// <param name="case">The case.</param>
     /// <param name="suspicion">What is suspected.</param>
-    /// <param name="vehicle">What its vehicle has.</param>
+    /// <param name="known">What it says of checks.</param>
     /// <param name="mayDrive">Whether checks on the road are allowed.</param>
-    internal Check? First(Case @case, Suspicion suspicion, NeedsOnVehicle vehicle, bool mayDrive)
+    internal Check? First(Case @case, Suspicion suspicion, ChecksInCase known, bool mayDrive)
     {
         if (@case.Workshop.Minutes is null)
         {
-            var raised = suspicion.Raised;
-            var first = HarmFoundRanking.FirstWithLift(Weights(raised), Candidates(@case, _finders.Of(raised), vehicle, mayDrive), Urgent(raised));
-            if (first is null || @case.Workshop.CanDo(catalogue.Checks[first.Id]))
-                return first is null ? null : catalogue.Checks[first.Id];
+            var first = First(suspicion.Raised, known, mayDrive);
+            if (first is null || @case.Workshop.CanDo(first))
+                return first;
         }
 
-        var checks = Choose(@case, suspicion, vehicle, mayDrive).Steps.Select(step => step.Check).ToList();
+        var checks = Choose(@case, suspicion, known, mayDrive).Steps.Select(step => step.Check).ToList();
         return checks.Find(@case.Workshop.CanDo) ?? checks.FirstOrDefault();
     }
 
-    /// <summary>What the vehicle of a case has.</summary>
-    internal NeedsOnVehicle On(Case @case) => new(_finders.Needs, @case.Vehicle);
+    /// <summary>The first of the ranking. Where nothing is urgent that is the check that finds most per minute, for which no ranking is needed.</summary>
+    private Check? First(IReadOnlyList<Suspect> raised, ChecksInCase known, bool mayDrive)
+    {
+        var (weights, finders, urgent) = (Weights(raised), _finders.Of(raised), Urgent(raised));
+        if (urgent.Length > 0)
+            return HarmFoundRanking.FirstWithLift(weights, Candidates(finders, known, mayDrive), urgent) is { } first ? catalogue.Checks[first.Id] : null;
+        var found = new double[_finders.Checks.Length];
+        for (var cause = 0; cause < weights.Length; cause++)
+        {
+            foreach (var finder in finders[cause])
+                found[finder.Check] += weights[cause] * (finder.Surely * known.Share(finder.Need));
+        }
+
+        return HarmFoundRanking.MostPerMinute(found, _finders.Minutes, check => MayBeDone(check, known, mayDrive)) is { } most ? _finders.Checks[most] : null;
+    }
+
+    /// <summary>What a case says of checks, to be reckoned when first asked for.</summary>
+    internal ChecksInCase On(Case @case) => new(_finders.Needs, _finders.Checks, @case);
 
     private static double[] Weights(IReadOnlyList<Suspect> raised) => [.. raised.Select(suspect => suspect.Weight)];
 
@@ -92,14 +107,14 @@ public sealed class StepChoice(Catalogue catalogue)
     }
 
     /// <summary>The checks still to be done that can find something, by id.</summary>
-    private List<Candidate> Candidates(Case @case, Finder[][] finders, NeedsOnVehicle vehicle, bool mayDrive)
+    private List<Candidate> Candidates(Finder[][] finders, ChecksInCase known, bool mayDrive)
     {
-        var counts = Counts(finders, vehicle);
+        var counts = Counts(finders, known);
         var detections = new Detection[]?[counts.Length];
         var candidates = new List<Candidate>();
         for (var check = 0; check < counts.Length; check++)
         {
-            if (counts[check] == 0 || !@case.IsOpen(_finders.Checks[check]) || (_finders.Drives[check] && !mayDrive))
+            if (counts[check] == 0 || !MayBeDone(check, known, mayDrive))
                 continue;
             detections[check] = new Detection[counts[check]];
             candidates.Add(new Candidate(_finders.Checks[check].Id, _finders.Minutes[check], detections[check]!));
@@ -110,7 +125,7 @@ public sealed class StepChoice(Catalogue catalogue)
         {
             foreach (var finder in finders[cause])
             {
-                if (detections[finder.Check] is { } own && finder.Surely * vehicle.Share(finder.Need) is > 0 and var surely)
+                if (detections[finder.Check] is { } own && finder.Surely * known.Share(finder.Need) is > 0 and var surely)
                     own[--counts[finder.Check]] = new Detection(cause, surely);
             }
         }
@@ -118,15 +133,17 @@ public sealed class StepChoice(Catalogue catalogue)
         return candidates;
     }
 
+    private bool MayBeDone(int check, ChecksInCase known, bool mayDrive) => known.IsOpen(check) && (mayDrive || !_finders.Drives[check]);
+
     /// <summary>How many causes each check can find on this vehicle.</summary>
-    private int[] Counts(Finder[][] finders, NeedsOnVehicle vehicle)
+    private int[] Counts(Finder[][] finders, ChecksInCase known)
     {
         var counts = new int[_finders.Checks.Length];
         foreach (var own in finders)
         {
             foreach (var finder in own)
             {
-                if (finder.Surely * vehicle.Share(finder.Need) > 0)
+                if (finder.Surely * known.Share(finder.Need) > 0)
                     counts[finder.Check]++;
             }
         }
