@@ -10,7 +10,7 @@ public class ComplaintVocabularyTests
 
     [Theory]
     [InlineData("steering wheel shakes when braking from highway speeds", "steering-shake@braking-from-speed")]
-    [InlineData("Big clunk from underneath when I shift from reverse into drive", "clunk@selecting-gear")]
+    [InlineData("Big clunk from underneath when I shift from reverse into drive", "direction-change-clunk@selecting-gear")]
     [InlineData("engine turns over but won't start", "cranks-no-start@")]
     [InlineData("12v battery", "battery-flat@")]
     [InlineData("wipers failed", "wipers-fail@")]
@@ -19,7 +19,7 @@ public class ComplaintVocabularyTests
     [InlineData("condensation in the headlight", "lamp-moisture@")]
     [InlineData("check engine lite is blinking", "engine-lamp-flashing@")]
     [InlineData("handbrake doesn't hold", "parking-brake-weak@")]
-    [InlineData("it squeals when I brake", "squeal@braking")]
+    [InlineData("it squeals when I brake", "brake-squeal@braking")]
     [InlineData("battery light on, dim lights", "battery-lamp@ dim-lights@")]
     public void Read_OwnersWords_Symptoms(string complaint, string expected)
     {

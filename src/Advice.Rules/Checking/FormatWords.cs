@@ -47,6 +47,7 @@ internal static class FormatWords
     {
         ["vehicle"] = TopicKind.Vehicle,
         ["other"] = TopicKind.Other,
+        ["machine"] = TopicKind.Machine,
         ["courtesy"] = TopicKind.Courtesy,
         ["comparison"] = TopicKind.Comparison,
         ["question"] = TopicKind.Question,

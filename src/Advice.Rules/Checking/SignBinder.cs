@@ -5,7 +5,7 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds symptoms, trouble codes, their families and their failure types.</summary>
 internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems problems)
 {
-    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "source"];
+    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "sentences", "source"];
     private static readonly string[] CodeMembers = ["id", "meaning", "plain", "system", "source"];
 
     private static readonly string[] FailureTypeMembers = ["id", "starts", "name", "plain", "source"];
@@ -53,6 +53,7 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
         return new Symptom(
             id, reader.TextPair("name"), reader.OneOf<double>("specificity", FormatWords.Specificity), reader.Text("ask"), reader.Texts("phrases"))
         {
+            Sentences = reader.Texts("sentences"),
             Effort = reader.Has("told") ? reader.OneOf<double>("told", FormatWords.Told) : 1,
         };
     }

@@ -23,7 +23,8 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
     public CaseReader(Catalogue catalogue)
         : this(catalogue, new ComplaintReader(
             catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
-            catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics))
+            catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
+            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule is { Advice: DrivingAdvice.Stop, Symptoms.Count: 1 }).Select(rule => rule.Symptoms[0]).ToHashSet()))
     {
     }
 

@@ -8,6 +8,9 @@ namespace Advice.Knowledge;
 /// <param name="Phrases">How people say it.</param>
 public sealed record Symptom(string Id, Text Name, double UnexplainedShare, string Ask, IReadOnlyList<string> Phrases)
 {
+    /// <summary>Whole sentences by which owners told it. Reading learns from them which words tell of it; they need not be found again word for word.</summary>
+    public IReadOnlyList<string> Sentences { get; init; } = [];
+
     /// <summary>What it costs a driver to tell whether it is there: 1 = known at once; infinite = only others can tell, so that it is not asked for.</summary>
     public double Effort { get; init; } = 1;
 }

@@ -9,6 +9,9 @@ public enum TopicKind
     /// <summary>It is about another thing.</summary>
     Other,
 
+    /// <summary>It is about a thing that has parts of a vehicle: the brakes of a bicycle squeal too. So it is unless a vehicle is named.</summary>
+    Machine,
+
     /// <summary>A sentence of thanks or praise.</summary>
     Courtesy,
 

@@ -29,11 +29,16 @@ public sealed class ComplaintReader
     private readonly SystemWords systems;
     private readonly ServiceWords services;
     private readonly Subject subject;
+    private readonly IReadOnlySet<string> grave;
 
-    /// <summary>A reader of these symptoms, occasions and positions, and of the words for these systems, service items and topics.</summary>
+    /// <summary>
+    /// A reader of these symptoms, occasions and positions, and of the words for these systems, service items and topics. What phrases say of
+    /// <paramref name="grave"/> symptoms, by id, is never taken for chance.
+    /// </summary>
     public ComplaintReader(
         IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
-        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null)
+        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null,
+        IReadOnlySet<string>? grave = null)
     {
         var work = (services ?? []).ToList();
         var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
@@ -47,6 +52,7 @@ public sealed class ComplaintReader
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
         opinion = new(() => new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary));
         subject = new(topics ?? []);
+        this.grave = grave ?? FrozenSet<string>.Empty;
     }
 
     /// <summary>Reads a complaint.</summary>
@@ -105,7 +111,7 @@ public sealed class ComplaintReader
     private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure) Read(
         string complaint, List<Word> words, bool patient)
     {
-        var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, patient);
+        var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, grave, patient);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
         return (reading.Reports(), understood, reading.Unsure);
     }

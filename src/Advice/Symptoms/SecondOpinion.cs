@@ -3,96 +3,72 @@ using Advice.Knowledge;
 namespace Advice.Symptoms;
 
 /// <summary>
-/// What a sentence resembles as a whole, phrase or no phrase: how much it has in common with the nearest phrase of a symptom and with all of its
-/// phrases together, each word weighed by its rarity. It says what else to ask, and only of a text that says nothing by phrases what it reports.
+/// What sentences resemble as a whole, phrase or no phrase: by what was learned from all phrases about their words, by the nearest phrase of each symptom
+/// and by all phrases of a symptom together.
 /// </summary>
 internal sealed class SecondOpinion
 {
-    /// <summary>Weight of the class of a word beside the word itself: a rattle is a little like every noise.</summary>
-    private const double OfClass = 0.5;
-
-    /// <summary>Weight of what a word may stand for.</summary>
-    private const double OfSynonym = 0.4;
-
-    /// <summary>Weight of two words that follow each other.</summary>
-    private const double OfPair = 0.7;
-
-    /// <summary>How much the nearest phrase counts; the rest is how much all phrases together do.</summary>
+    /// <summary>How much the nearest phrase counts; the rest of nearness is how much all phrases together do.</summary>
     private const double OfNearest = 0.5;
 
-    /// <summary>What is less near has nothing in common but small words.</summary>
-    private const double LeastNearness = 0.1;
+    /// <summary>Weight of nearness beside what was learned.</summary>
+    private const double OfNearness = 2;
 
-    /// <summary>What is so near, and by that factor nearer than anything else, is what the sentence says.</summary>
-    private const double NearEnough = 0.4;
-    private const double Nearer = 1.2;
-    private const int LeastShared = 2;
+    /// <summary>
+    /// How fast the probability falls with the score: the value at which texts of owners that were not learned from are least surprising (mean log loss).
+    /// </summary>
+    private const double Sharpness = 7;
 
-    /// <summary>How sure it is then: little above what is not reported.</summary>
-    private const double Confidence = 0.65;
-
-    private readonly string[] meanings;
+    private readonly Dictionary<string, int> numbers;
     private readonly TermVectors phrases;
     private readonly TermVectors symptoms;
+    private readonly LinearClassifier classifier;
     private readonly IReadOnlyDictionary<string, double>[] words;
 
-    /// <summary>An opinion by the phrases, names and questions of these symptoms.</summary>
+    /// <summary>An opinion by the phrases, sentences, names and questions of these symptoms.</summary>
     /// <param name="known">The symptoms.</param>
     /// <param name="vocabulary">Reads their phrases.</param>
     public SecondOpinion(IReadOnlyList<Symptom> known, Vocabulary vocabulary)
     {
-        meanings = [.. known.Select(s => s.Id)];
-        var said = known.Select(s => s.Phrases.Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()
-            .Select(p => Terms(vocabulary.ReadPhrase(p, w => w.Kind == WordKind.Content))).ToList()).ToList();
-        phrases = new([.. said.SelectMany((own, meaning) => own.Select(terms => (meaning, (IReadOnlyDictionary<string, double>)terms)))]);
-        words = [.. said.Select(Together)];
+        Meanings = [.. known.Select(s => s.Id)];
+        numbers = known.Select((s, number) => (s.Id, number)).ToDictionary(s => s.Id, s => s.number, StringComparer.Ordinal);
+        var said = known.SelectMany((s, meaning) => s.Phrases.Concat(s.Sentences).Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()
+            .Select(p => (Meaning: meaning, Words: vocabulary.ReadPhrase(p, w => w.Kind == WordKind.Content)))).ToList();
+        var pairs = said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.WithPairs(p.Words))).ToList();
+        phrases = new(pairs);
+        words = [.. pairs.GroupBy(p => p.Meaning).Select(own => Together(own.Select(p => p.Item2)))];
         symptoms = new([.. words.Select((own, meaning) => (meaning, own))]);
+        classifier = new(known.Count, [.. said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.Of(p.Words)))]);
     }
 
-    /// <summary>The symptoms that it resembles, the nearest first.</summary>
+    /// <summary>Ids of the symptoms, by number.</summary>
+    public IReadOnlyList<string> Meanings { get; }
+
+    /// <summary>The opinion on a sentence.</summary>
     /// <param name="sentence">Its words that count.</param>
-    /// <param name="most">How many to name.</param>
-    public IReadOnlyList<Guess> Of(IReadOnlyList<Word> sentence, int most)
+    public Resemblance On(IReadOnlyList<Word> sentence) => new(this, sentence);
+
+    /// <summary>The number of a symptom; null where it is a symptom of which there is no opinion.</summary>
+    internal int? Number(string symptom) => numbers.TryGetValue(symptom, out var number) ? number : null;
+
+    /// <summary>Whether phrases of the symptom have a word.</summary>
+    internal bool Knows(int meaning, Word word) => words[meaning].ContainsKey(word.Term);
+
+    /// <summary>How probable each symptom is as the one that a sentence tells of, if it tells of one; by number.</summary>
+    internal double[] Probabilities(IReadOnlyList<Word> sentence)
     {
-        var scores = new double[meanings.Length];
-        var terms = Terms(sentence);
-        phrases.AddTo(scores, terms, OfNearest);
-        symptoms.AddTo(scores, terms, 1 - OfNearest);
-        return [.. Enumerable.Range(0, scores.Length).Where(i => scores[i] >= LeastNearness)
-            .Select(i => new Guess(meanings[i], Math.Round(scores[i], 4)))
-            .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(most)];
+        var near = new double[Meanings.Count];
+        var terms = SentenceTerms.WithPairs(sentence);
+        phrases.AddTo(near, terms, OfNearest);
+        symptoms.AddTo(near, terms, 1 - OfNearest);
+        var learned = classifier.Scores(SentenceTerms.Of(sentence));
+        double[] scores = [.. near.Select((one, meaning) => Sharpness * (learned[meaning] + (OfNearness * one)))];
+        var most = scores.Max();
+        double[] odds = [.. scores.Select(score => Math.Exp(score - most))];
+        var sum = odds.Sum();
+        return [.. odds.Select(one => Math.Round(one / sum, 4))];
     }
 
-    /// <summary>What the sentence says, if it resembles one symptom clearly more than any other and denies nothing that is not denied there too; else null.</summary>
-    /// <param name="sentence">Its words that count.</param>
-    public PhraseMatch? Clear(IReadOnlyList<Word> sentence)
-    {
-        var near = Of(sentence, 2);
-        if (near.Count == 0 || near[0].Confidence < NearEnough || (near.Count > 1 && near[0].Confidence < Nearer * near[1].Confidence))
-            return null;
-        var own = words[Array.IndexOf(meanings, near[0].Symptom)];
-        var shared = sentence.Where(w => own.ContainsKey(w.Term)).ToList();
-        var denied = sentence.Any(w => w.Term is "not" or "no" && !shared.Contains(w));
-        return denied || shared.Count < LeastShared ? null : new(near[0].Symptom, shared, Confidence, shared.Count);
-    }
-
-    private static Dictionary<string, double> Terms(IReadOnlyList<Word> words)
-    {
-        var terms = new Dictionary<string, double>(StringComparer.Ordinal);
-        for (var i = 0; i < words.Count; i++)
-        {
-            terms[words[i].Term] = 1;
-            foreach (var one in words[i].Classes)
-                terms.TryAdd(one, OfClass);
-            foreach (var one in words[i].Synonyms)
-                terms.TryAdd(one, OfSynonym);
-            if (i > 0)
-                terms[$"{words[i - 1].Term} {words[i].Term}"] = OfPair;
-        }
-
-        return terms;
-    }
-
-    private static Dictionary<string, double> Together(List<Dictionary<string, double>> phrases) => phrases.SelectMany(p => p)
+    private static Dictionary<string, double> Together(IEnumerable<IReadOnlyDictionary<string, double>> phrases) => phrases.SelectMany(p => p)
         .GroupBy(t => t.Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(t => t.Value), StringComparer.Ordinal);
 }

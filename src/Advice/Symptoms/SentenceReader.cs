@@ -8,9 +8,11 @@ namespace Advice.Symptoms;
 /// <param name="symptoms">The phrases of symptoms.</param>
 /// <param name="circumstances">The phrases of occasions and positions.</param>
 /// <param name="opinion">What a sentence resembles where no phrase is clear.</param>
+/// <param name="grave">Symptoms that alone may forbid driving.</param>
 /// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
 internal sealed class SentenceReader(
-    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion, bool patient = false)
+    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion,
+    IReadOnlySet<string> grave, bool patient = false)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
@@ -39,10 +41,13 @@ internal sealed class SentenceReader(
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
         var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
         candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
+        var resemblance = new Lazy<Resemblance>(() => opinion.Value.On(content));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
-        if (found.Count == 0 && patient && opinion.Value.Clear(content) is { } alike && !new Denial(words, used).Governs(alike))
+        if (found.Count > 0)
+            Reconsider(found, content);
+        else if (patient && resemblance.Value.Clear() is { } alike && Accepts(alike, new Denial(words, used)))
             found.Add(alike);
-        var here = Stated(found, sentence, candidates, content);
+        var here = Stated(found, sentence, candidates, resemblance);
         foreach (var (statement, position) in Within(here, possible))
             statement.Place(position);
         var around = Selection.Take(possible, used);
@@ -57,7 +62,7 @@ internal sealed class SentenceReader(
         before = here;
         if (found.Count > 0 || attached)
             return true;
-        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(opinion.Value.Of(content, MostGuesses)))]);
+        Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(resemblance.Value.Of(MostGuesses)))]);
         return false;
     }
 
@@ -80,9 +85,43 @@ internal sealed class SentenceReader(
             .Select(g => g.MaxBy(r => r.Confidence)!)];
     }
 
-    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, IReadOnlyList<Word> content)
+    /// <summary>
+    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What alone may forbid driving stays.
+    /// </summary>
+    private void Reconsider(List<PhraseMatch> found, List<Word> content)
     {
-        var resembled = new Lazy<IReadOnlyList<Guess>>(() => opinion.Value.Of(content, MostGuesses + found.Count));
+        var denial = new Denial(words, used);
+        foreach (var match in found.FindAll(f => !grave.Contains(f.Meaning) && !denial.Governs(f) && !denial.IsFeared(f)))
+        {
+            // What other phrases say is left out: a sentence may tell of several things.
+            var own = content.FindAll(w => match.Words.Contains(w) || !found.Exists(f => f.Words.Contains(w)));
+            // A phrase that is all that is said was written for just that.
+            if (own.Count == match.Words.Count || opinion.Value.On(own).Instead(match) is not { } better || !Accepts(better, denial))
+                continue;
+            found.Remove(match);
+            foreach (var word in match.Words.Where(w => !better.Words.Contains(w) && !found.Exists(f => f.Words.Contains(w))))
+                used[word.Index] = false;
+            if (!found.Exists(f => f.Meaning == better.Meaning))
+                found.Add(better);
+        }
+
+        found.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
+    }
+
+    /// <summary>Whether what a sentence resembles is not denied there; a negation that belongs to it, as in "will not open", is marked as used then.</summary>
+    private bool Accepts(PhraseMatch alike, Denial denial)
+    {
+        var marked = alike.Words.Where(w => w.Term is "not" or "no" && !used[w.Index]).ToList();
+        marked.ForEach(w => used[w.Index] = true);
+        if (!denial.Governs(alike))
+            return true;
+        marked.ForEach(w => used[w.Index] = false);
+        return false;
+    }
+
+    private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, Lazy<Resemblance> resemblance)
+    {
+        var resembled = new Lazy<IReadOnlyList<Guess>>(() => resemblance.Value.Of(MostGuesses + found.Count));
         var denial = new Denial(words, used);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))

@@ -26,7 +26,8 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
     {
         var sentences = text.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
         var driving = IsDriving(text);
-        var elsewhere = !driving && sentences.Exists(sentence => NamesOther(sentence, isTold)) && !isClear();
+        var elsewhere = (!driving && sentences.Exists(sentence => Names(TopicKind.Other, sentence, isTold)) && !isClear())
+            || (!text.Any(word => Says(TopicKind.Kind, word.Text) || Says(TopicKind.AnyKind, word.Text)) && sentences.Exists(sentence => Names(TopicKind.Machine, sentence, isTold)));
         return sentences
             .Where(sentence => elsewhere || IsForeign(sentence)
                 || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && sentence.Exists(word => Says(TopicKind.Courtesy, word.Text))))))
@@ -34,14 +35,14 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
     }
 
     /// <summary>Whether it names another thing, not only to compare: "like a dog in pain".</summary>
-    private bool NamesOther(List<RawWord> sentence, Func<RawWord, bool> isTold)
+    private bool Names(TopicKind other, List<RawWord> sentence, Func<RawWord, bool> isTold)
     {
         var comparing = -1;
         foreach (var word in sentence)
         {
             if (Says(TopicKind.Comparison, word.Text))
                 comparing = word.Clause;
-            else if (Says(TopicKind.Other, word.Text) && word.Clause != comparing && !isTold(word))
+            else if (Says(other, word.Text) && word.Clause != comparing && !isTold(word))
                 return true;
         }
 

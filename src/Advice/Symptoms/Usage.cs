@@ -188,7 +188,7 @@ internal static class Usage
         how much; what grinds gears; washing machine shakes; washing machine leaks; washing machine; laptop battery; phone battery; loose spanner; loose change; loose stone;
         light throttle; light load; light braking; light brake; light rain; light acceleration; light pressure; light snow; light steering;
         traffic light; street light; red light; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail; passed emissions; passed emissions test; passed the smog test;
-        shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
+        oil light goes out; oil lamp goes out; shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
         """;
 
     /// <summary>Idioms with words that elsewhere state an occasion or a position; they state none.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using Advice.Documents;
 using Advice.Intake;
 using Xunit.Abstractions;
@@ -7,33 +6,30 @@ using Xunit.Abstractions;
 namespace Advice.Rules.Tests.Words;
 
 /// <summary>
-/// What authors of rules wrote as owners would, before they looked at the phrases, with what any mechanic reads in it. Phrases were mended by most of them
-/// since, so that they show what was lost again and not how well an unread text is understood.
+/// The sentences of owners in the rules, each read as the symptom under which it stands. Reading learns from them, so that this shows what was lost again
+/// and not how well an unread text is understood.
 /// </summary>
 public class OwnersTextsTests(ITestOutputHelper output)
 {
-    private const double LeastRight = 0.95;
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
+    /// <summary>A sentence may tell of several symptoms and stands under one of them.</summary>
+    private const double LeastRight = 0.88;
 
     [Fact]
-    public void Read_TextsOfOwners_OneOfTheMeantSymptomsIsPresent()
+    public void Read_SentencesOfOwners_TheirSymptomIsPresent()
     {
         var catalogue = RepositoryRules.Book.Catalogue;
         var reader = new CaseReader(catalogue);
-        var texts = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Words", "owners.jsonl")).Select(line => JsonSerializer.Deserialize<Owned>(line, Json)!).ToList();
+        var sentences = catalogue.Symptoms.Values.SelectMany(symptom => symptom.Sentences, (symptom, text) => (symptom.Id, Text: text)).ToList();
 
-        var unknown = texts.SelectMany(text => text.Expect).Distinct().Where(id => !catalogue.Symptoms.ContainsKey(id));
-        var misread = texts.AsParallel().AsOrdered()
-            .Select(text => (Text: text, Read: reader.Read(new AdviceRequest { Vehicle = new(), Complaint = text.Text }, CaseDay).Case.Reports.Where(report => report.Present).Select(report => report.Symptom).ToList()))
-            .Where(one => !one.Text.Expect.Any(one.Read.Contains)).ToList();
+        var misread = sentences.AsParallel().AsOrdered()
+            .Select(sentence => (sentence.Id, sentence.Text, Read: reader.Read(new AdviceRequest { Vehicle = new(), Complaint = sentence.Text }, CaseDay).Case.Reports.Where(report => report.Present).Select(report => report.Symptom).ToList()))
+            .Where(one => !one.Read.Contains(one.Id)).ToList();
 
-        foreach (var (text, read) in misread)
-            output.WriteLine($"{text.Text} | meant {string.Join(' ', text.Expect)} | read {string.Join(' ', read)}");
-        Assert.Empty(unknown);
-        Assert.True(misread.Count <= (1 - LeastRight) * texts.Count, string.Create(CultureInfo.InvariantCulture, $"{misread.Count} of {texts.Count} are misread."));
+        foreach (var (id, text, read) in misread)
+            output.WriteLine($"{text} | {id} | read {string.Join(' ', read)}");
+        Assert.True(sentences.Count > 3000);
+        Assert.True(misread.Count <= (1 - LeastRight) * sentences.Count, string.Create(CultureInfo.InvariantCulture, $"{misread.Count} of {sentences.Count} are misread."));
     }
 
     private static DateOnly CaseDay => new(2026, 3, 1);
-
-    private sealed record Owned(string Text, IReadOnlyList<string> Expect);
 }

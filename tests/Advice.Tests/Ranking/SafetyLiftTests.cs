@@ -59,11 +59,11 @@ public class SafetyLiftTests
 
     [Fact]
     public void GreedyWithLift_NothingFindsIt_LiftsNothing() =>
-        Assert.DoesNotContain(HarmFoundRanking.GreedyWithLift([1, 1], [new("a", 1, [new(0, 1)])], [1]), check => check.Lifted);
+        Assert.DoesNotContain(HarmFoundRanking.GreedyWithLift([1, 1], new CheckOption[] { new("a", 1, [new(0, 1)]) }, [1]), check => check.Lifted);
 
     [Fact]
     public void GreedyWithLift_EqualChecks_LiftsTheFirstId() =>
-        Assert.Equal("a", HarmFoundRanking.GreedyWithLift([1], [new("b", 1, [new(0, 0.3)]), new("a", 1, [new(0, 0.3)])], [0])[0].Id);
+        Assert.Equal("a", HarmFoundRanking.GreedyWithLift([1], new CheckOption[] { new("b", 1, [new(0, 0.3)]), new("a", 1, [new(0, 0.3)]) }, [0])[0].Id);
 
     [Fact]
     public void GreedyWithLift_Random_LiftsFirstAndGoesOnGreedily() =>

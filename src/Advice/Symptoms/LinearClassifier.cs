@@ -1,0 +1,113 @@
+using System.Buffers.Binary;
+using System.Collections.Frozen;
+using System.Numerics;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Advice.Symptoms;
+
+/// <summary>
+/// Tells meanings apart by the terms of a text, each term with a weight for each meaning. The weights are learned from examples by the
+/// passive-aggressive rule PA-I for several classes (Crammer, Dekel, Keshet, Shalev-Shwartz and Singer, "Online Passive-Aggressive Algorithms",
+/// JMLR 7, 2006) and averaged over the steps of learning (as in Collins, "Discriminative Training Methods for Hidden Markov Models", 2002). Only sums
+/// and products are used and the order of the examples is fixed, so that the same examples give the same weights.
+/// </summary>
+internal sealed class LinearClassifier
+{
+    /// <summary>The most that one example may move the weights, the C of PA-I.</summary>
+    private const float Aggressiveness = 0.5f;
+
+    /// <summary>How often all examples are gone through; more passes changed nothing on texts that were not learned from.</summary>
+    private const int Passes = 3;
+
+    /// <summary>An example should score so much higher for its own meaning than for any other.</summary>
+    private const float Margin = 1;
+
+    private readonly int meanings;
+    private readonly FrozenDictionary<string, float[]> weights;
+
+    /// <summary>Learns from examples.</summary>
+    /// <param name="meanings">How many meanings there are.</param>
+    /// <param name="examples">Number of the meaning, 0 … <paramref name="meanings"/> - 1, and terms with weights.</param>
+    public LinearClassifier(int meanings, IReadOnlyList<(int Meaning, IReadOnlyDictionary<string, double> Terms)> examples)
+    {
+        this.meanings = meanings;
+        var (latest, averaged) = (new Dictionary<string, float[]>(StringComparer.Ordinal), new Dictionary<string, float[]>(StringComparer.Ordinal));
+        foreach (var term in examples.SelectMany(example => example.Terms.Keys))
+        {
+            latest.TryAdd(term, new float[meanings]);
+            averaged.TryAdd(term, new float[meanings]);
+        }
+
+        weights = averaged.ToFrozenDictionary(StringComparer.Ordinal);
+        var known = examples.Where(example => example.Terms.Count > 0).OrderBy(example => Place(example.Terms))
+            .Select(example => (example.Meaning, Parts: Parts(example.Terms, latest), Averaged: Parts(example.Terms, averaged))).ToList();
+        var (scores, steps) = (new float[meanings], meanings < 2 ? 0 : Passes * known.Count);
+        for (var step = 0; step < steps; step++)
+        {
+            var (own, parts, sums) = known[step % known.Count];
+            Add(parts, scores);
+            var rival = Rival(scores, own);
+            var loss = Margin - scores[own] + scores[rival];
+            if (loss <= 0)
+                continue;
+            var rate = Math.Min(Aggressiveness, loss / (2 * parts.Sum(part => part.Share * part.Share)));
+            Move(parts, own, rival, rate);
+            Move(sums, own, rival, rate * (steps - step) / steps);
+        }
+    }
+
+    /// <summary>How much a text speaks for each meaning, by number; at best about 1 more for its own than for any other.</summary>
+    /// <param name="text">Its terms with weights.</param>
+    public float[] Scores(IReadOnlyDictionary<string, double> text)
+    {
+        var scores = new float[meanings];
+        Add(Parts(text, weights), scores);
+        return scores;
+    }
+
+    /// <summary>A place among the examples that has nothing to do with the meaning, and stays the same when others are added.</summary>
+    private static ulong Place(IReadOnlyDictionary<string, double> terms) =>
+        BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', terms.Keys))));
+
+    /// <summary>The weights of the terms of a text with the share that each term has in it, those of unknown terms left out.</summary>
+    private static (float[] Weights, float Share)[] Parts(IReadOnlyDictionary<string, double> text, IReadOnlyDictionary<string, float[]> weights)
+    {
+        var length = Math.Sqrt(text.Values.Sum(weight => weight * weight));
+        return [.. text.Where(term => weights.ContainsKey(term.Key)).Select(term => (weights[term.Key], (float)(term.Value / length)))];
+    }
+
+    private static void Add((float[] Weights, float Share)[] parts, float[] scores)
+    {
+        Array.Clear(scores);
+        foreach (var (weights, share) in parts)
+        {
+            var i = 0;
+            for (; i <= scores.Length - Vector<float>.Count; i += Vector<float>.Count)
+                (new Vector<float>(scores, i) + (new Vector<float>(weights, i) * share)).CopyTo(scores, i);
+            for (; i < scores.Length; i++)
+                scores[i] += weights[i] * share;
+        }
+    }
+
+    private static int Rival(float[] scores, int own)
+    {
+        var rival = own == 0 ? 1 : 0;
+        for (var i = 0; i < scores.Length; i++)
+        {
+            if (i != own && scores[i] > scores[rival])
+                rival = i;
+        }
+
+        return rival;
+    }
+
+    private static void Move((float[] Weights, float Share)[] parts, int own, int rival, float rate)
+    {
+        foreach (var (weights, share) in parts)
+        {
+            weights[own] += rate * share;
+            weights[rival] -= rate * share;
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Frozen;
+
+namespace Advice.Symptoms;
+
+/// <summary>What one sentence resembles as a whole. It says what else to ask, what is read where no phrase was found, and which phrases were found by chance.</summary>
+/// <param name="opinion">Who judges.</param>
+/// <param name="sentence">The words of the sentence that count.</param>
+internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sentence)
+{
+    /// <summary>What is less probable is not worth a question.</summary>
+    private const double LeastGuess = 0.03;
+
+    /// <summary>From this probability on the sentence is read so where no phrase was found.</summary>
+    private const double Sure = 0.6;
+
+    /// <summary>From this probability on, and from so many times that of what a phrase says, the sentence is read so and not as the phrase says.</summary>
+    private const double SureAgainst = 0.8;
+    private const double TimesAgainst = 30;
+
+    /// <summary>A phrase of more words is hardly found by chance: it takes more against it.</summary>
+    private const int ManyWords = 3;
+    private const double TimesAgainstMany = 200;
+
+    private const int LeastShared = 2;
+
+    /// <summary>How sure it is then: little above what is not reported.</summary>
+    private const double Confidence = 0.65;
+
+    /// <summary>Words that sentences about anything have.</summary>
+    private static readonly FrozenSet<string> Empty = WordSet.Of("""
+        no not never but and then when until since again still always now just only back come comes came coming go goes going gone went away keep keeps kept
+        stop stops stopped start starts started fixed week weeks month months day days last long time times
+        """);
+
+    private readonly Lazy<double[]> probabilities = new(() => opinion.Probabilities(sentence));
+
+    /// <summary>The symptoms that it resembles, the most probable first.</summary>
+    /// <param name="most">How many to name.</param>
+    public IReadOnlyList<Guess> Of(int most) =>
+    [
+        .. probabilities.Value.Select((probability, meaning) => new Guess(opinion.Meanings[meaning], probability)).Where(g => g.Confidence >= LeastGuess)
+            .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(most),
+    ];
+
+    /// <summary>What the sentence surely says though no phrase says so; null where it is not sure, or where it denies something that is not denied there too.</summary>
+    public PhraseMatch? Clear() => Sureness(Sure);
+
+    /// <summary>What the sentence surely says in place of what a phrase says; null where the phrase may be right.</summary>
+    public PhraseMatch? Instead(PhraseMatch match) =>
+        Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
+            && Of(clear) > (match.Words.Count < ManyWords || match.IsPartial ? TimesAgainst : TimesAgainstMany) * Of(match) ? clear : null;
+
+    /// <summary>Whether words of the one that are none of the other tell them apart, and are not denied: "the vibration came back" tells of no part that vibrates.</summary>
+    private bool IsToldApart(PhraseMatch clear, PhraseMatch match)
+    {
+        var own = clear.Words.Where(w => !match.Words.Contains(w) && !Empty.Contains(w.Surface) && !Knows(match, w)).ToList();
+        return own.Count > 0 && !own.Exists(w => sentence.Any(before => before.Index == w.Index - 1 && before.Term is "not" or "no"));
+    }
+
+    private bool Knows(PhraseMatch match, Word word) => opinion.Number(match.Meaning) is { } number && opinion.Knows(number, word);
+
+    private double Of(PhraseMatch match) => opinion.Number(match.Meaning) is { } number ? probabilities.Value[number] : 0;
+
+    private PhraseMatch? Sureness(double least)
+    {
+        var surest = Of(1);
+        if (surest.Count == 0 || surest[0].Confidence < least)
+            return null;
+        var number = opinion.Number(surest[0].Symptom)!.Value;
+        var shared = sentence.Where(w => opinion.Knows(number, w)).ToList();
+        var denied = sentence.Any(w => w.Term is "not" or "no" && !shared.Contains(w));
+        return denied || shared.Count < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count);
+    }
+}
