@@ -46,7 +46,7 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
     public PhraseMatch? Clear() => Sureness(Sure);
 
     /// <summary>What the sentence surely says in place of what a phrase says; null where the phrase may be right.</summary>
-    public PhraseMatch? Instead(PhraseMatch match) =>
+    public PhraseMatch? Instead(PhraseMatch match) => opinion.Learned(sentence) == match.Meaning ? null :
         Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
             && Of(clear) > (match.Words.Count < ManyWords || match.IsPartial ? TimesAgainst : TimesAgainstMany) * Of(match) ? clear : null;
 

@@ -20,8 +20,7 @@ internal sealed class SecondOpinion
     private const double Sharpness = 7;
 
     private readonly Dictionary<string, int> numbers;
-    private readonly TermVectors phrases;
-    private readonly TermVectors symptoms;
+    private readonly Lazy<(TermVectors Phrases, TermVectors Symptoms)> vectors;
     private readonly LinearClassifier classifier;
     private readonly IReadOnlyDictionary<string, double>[] words;
 
@@ -35,9 +34,8 @@ internal sealed class SecondOpinion
         var said = known.SelectMany((s, meaning) => s.Phrases.Concat(s.Sentences).Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()
             .Select(p => (Meaning: meaning, Words: vocabulary.ReadPhrase(p, w => w.Kind == WordKind.Content)))).ToList();
         var pairs = said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.WithPairs(p.Words))).ToList();
-        phrases = new(pairs);
         words = [.. pairs.GroupBy(p => p.Meaning).Select(own => Together(own.Select(p => p.Item2)))];
-        symptoms = new([.. words.Select((own, meaning) => (meaning, own))]);
+        vectors = new(() => (new(pairs), new([.. words.Select((own, meaning) => (meaning, own))])));
         classifier = new(known.Count, [.. said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.Of(p.Words)))]);
     }
 
@@ -54,16 +52,23 @@ internal sealed class SecondOpinion
     /// <summary>Whether phrases of the symptom have a word.</summary>
     internal bool Knows(int meaning, Word word) => words[meaning].ContainsKey(word.Term);
 
+    /// <summary>The symptom that a sentence tells of by what was learned alone, which is found without a pass over all phrases.</summary>
+    internal string Learned(IReadOnlyList<Word> sentence)
+    {
+        var scores = classifier.Scores(SentenceTerms.Of(sentence));
+        return Meanings[Array.IndexOf(scores, scores.Max())];
+    }
+
     /// <summary>How probable each symptom is as the one that a sentence tells of, if it tells of one; by number.</summary>
     internal double[] Probabilities(IReadOnlyList<Word> sentence)
     {
         var near = new double[Meanings.Count];
         var terms = SentenceTerms.WithPairs(sentence);
-        phrases.AddTo(near, terms, OfNearest);
-        symptoms.AddTo(near, terms, 1 - OfNearest);
+        vectors.Value.Phrases.AddTo(near, terms, OfNearest);
+        vectors.Value.Symptoms.AddTo(near, terms, 1 - OfNearest);
         var learned = classifier.Scores(SentenceTerms.Of(sentence));
         double[] scores = [.. near.Select((one, meaning) => Sharpness * (learned[meaning] + (OfNearness * one)))];
-        var most = scores.Max();
+        var most = scores.DefaultIfEmpty().Max();
         double[] odds = [.. scores.Select(score => Math.Exp(score - most))];
         var sum = odds.Sum();
         return [.. odds.Select(one => Math.Round(one / sum, 4))];
