@@ -24,7 +24,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
         : this(catalogue, new ComplaintReader(
             catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
             catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
-            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule is { Advice: DrivingAdvice.Stop, Symptoms.Count: 1 }).Select(rule => rule.Symptoms[0]).ToHashSet()))
+            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet()))
     {
     }
 

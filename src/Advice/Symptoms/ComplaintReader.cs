@@ -5,7 +5,7 @@ namespace Advice.Symptoms;
 
 /// <summary>
 /// Reads what a driver writes or says in English: which symptoms are noticed or denied, when and where, and which trouble codes are named.
-/// It knows the phrases of the vocabulary and nothing else; what matches none of them well enough is given back as not understood.
+/// It knows the phrases and sentences of the vocabulary and what is learned from them; what is like none of them is given back as not understood.
 /// </summary>
 public sealed class ComplaintReader
 {
@@ -41,7 +41,7 @@ public sealed class ComplaintReader
         IReadOnlySet<string>? grave = null)
     {
         var work = (services ?? []).ToList();
-        var (known, when, where) = (symptoms.ToList(), occasions.ToList(), positions.ToList());
+        var (known, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
         vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
             .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
         this.systems = new(systems ?? [], vocabulary);

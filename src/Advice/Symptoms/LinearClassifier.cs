@@ -9,8 +9,8 @@ namespace Advice.Symptoms;
 /// <summary>
 /// Tells meanings apart by the terms of a text, each term with a weight for each meaning. The weights are learned from examples by the
 /// passive-aggressive rule PA-I for several classes (Crammer, Dekel, Keshet, Shalev-Shwartz and Singer, "Online Passive-Aggressive Algorithms",
-/// JMLR 7, 2006) and averaged over the steps of learning (as in Collins, "Discriminative Training Methods for Hidden Markov Models", 2002). Only sums
-/// and products are used and the order of the examples is fixed, so that the same examples give the same weights.
+/// JMLR 7, 2006) and averaged over the steps of learning (as in Collins, "Discriminative Training Methods for Hidden Markov Models", 2002). The order of the examples
+/// is fixed and vectors only do what would be done number by number, so that the same examples give the same weights on any machine.
 /// </summary>
 internal sealed class LinearClassifier
 {
@@ -33,7 +33,7 @@ internal sealed class LinearClassifier
     {
         this.meanings = meanings;
         var (latest, averaged) = (new Dictionary<string, float[]>(StringComparer.Ordinal), new Dictionary<string, float[]>(StringComparer.Ordinal));
-        foreach (var term in examples.SelectMany(example => example.Terms.Keys))
+        foreach (var term in examples.SelectMany(example => example.Terms.Keys).Distinct(StringComparer.Ordinal))
         {
             latest.TryAdd(term, new float[meanings]);
             averaged.TryAdd(term, new float[meanings]);
@@ -51,7 +51,8 @@ internal sealed class LinearClassifier
             var loss = Margin - scores[own] + scores[rival];
             if (loss <= 0)
                 continue;
-            var rate = Math.Min(Aggressiveness, loss / (2 * parts.Sum(part => part.Share * part.Share)));
+            // The shares of an example have the length 1, and the rule divides by twice its square.
+            var rate = Math.Min(Aggressiveness, loss / 2);
             Move(parts, own, rival, rate);
             Move(sums, own, rival, rate * (steps - step) / steps);
         }
@@ -68,7 +69,7 @@ internal sealed class LinearClassifier
 
     /// <summary>A place among the examples that has nothing to do with the meaning, and stays the same when others are added.</summary>
     private static ulong Place(IReadOnlyDictionary<string, double> terms) =>
-        BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', terms.Keys))));
+        BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', terms.Keys.Order(StringComparer.Ordinal)))));
 
     /// <summary>The weights of the terms of a text with the share that each term has in it, those of unknown terms left out.</summary>
     private static (float[] Weights, float Share)[] Parts(IReadOnlyDictionary<string, double> text, IReadOnlyDictionary<string, float[]> weights)

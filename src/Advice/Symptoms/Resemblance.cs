@@ -69,6 +69,6 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
         var number = opinion.Number(surest[0].Symptom)!.Value;
         var shared = sentence.Where(w => opinion.Knows(number, w)).ToList();
         var denied = sentence.Any(w => w.Term is "not" or "no" && !shared.Contains(w));
-        return denied || shared.Count < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count);
+        return denied || shared.Count(w => !Empty.Contains(w.Surface)) < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count);
     }
 }

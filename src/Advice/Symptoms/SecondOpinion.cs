@@ -62,13 +62,15 @@ internal sealed class SecondOpinion
     /// <summary>How probable each symptom is as the one that a sentence tells of, if it tells of one; by number.</summary>
     internal double[] Probabilities(IReadOnlyList<Word> sentence)
     {
+        if (Meanings.Count == 0)
+            return [];
         var near = new double[Meanings.Count];
         var terms = SentenceTerms.WithPairs(sentence);
         vectors.Value.Phrases.AddTo(near, terms, OfNearest);
         vectors.Value.Symptoms.AddTo(near, terms, 1 - OfNearest);
         var learned = classifier.Scores(SentenceTerms.Of(sentence));
         double[] scores = [.. near.Select((one, meaning) => Sharpness * (learned[meaning] + (OfNearness * one)))];
-        var most = scores.DefaultIfEmpty().Max();
+        var most = scores.Max();
         double[] odds = [.. scores.Select(score => Math.Exp(score - most))];
         var sum = odds.Sum();
         return [.. odds.Select(one => Math.Round(one / sum, 4))];

@@ -7,8 +7,8 @@ namespace Advice.Symptoms;
 /// <param name="words">Its words.</param>
 /// <param name="symptoms">The phrases of symptoms.</param>
 /// <param name="circumstances">The phrases of occasions and positions.</param>
-/// <param name="opinion">What a sentence resembles where no phrase is clear.</param>
-/// <param name="grave">Symptoms that alone may forbid driving.</param>
+/// <param name="opinion">What a sentence resembles as a whole.</param>
+/// <param name="grave">Symptoms that may forbid driving.</param>
 /// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
 internal sealed class SentenceReader(
     string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion,
@@ -45,7 +45,7 @@ internal sealed class SentenceReader(
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         if (found.Count > 0)
             Reconsider(found, content);
-        else if (patient && resemblance.Value.Clear() is { } alike && Accepts(alike, new Denial(words, used)))
+        else if (patient && resemblance.Value.Clear() is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         var here = Stated(found, sentence, candidates, resemblance);
         foreach (var (statement, position) in Within(here, possible))
@@ -86,7 +86,7 @@ internal sealed class SentenceReader(
     }
 
     /// <summary>
-    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What alone may forbid driving stays.
+    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What may forbid driving stays.
     /// </summary>
     private void Reconsider(List<PhraseMatch> found, List<Word> content)
     {
@@ -94,9 +94,9 @@ internal sealed class SentenceReader(
         foreach (var match in found.FindAll(f => !grave.Contains(f.Meaning) && !denial.Governs(f) && !denial.IsFeared(f)))
         {
             // What other phrases say is left out: a sentence may tell of several things.
-            var own = content.FindAll(w => match.Words.Contains(w) || !found.Exists(f => f.Words.Contains(w)));
+            var own = content.FindAll(w => match.Words.Contains(w) || !used[w.Index]);
             // A phrase that is all that is said was written for just that.
-            if (own.Count == match.Words.Count || opinion.Value.On(own).Instead(match) is not { } better || !Accepts(better, denial))
+            if (own.Count == match.Words.Count || opinion.Value.On(own).Instead(match) is not { } better || denial.Governs(better) || denial.IsFeared(better))
                 continue;
             found.Remove(match);
             foreach (var word in match.Words.Where(w => !better.Words.Contains(w) && !found.Exists(f => f.Words.Contains(w))))
@@ -106,17 +106,6 @@ internal sealed class SentenceReader(
         }
 
         found.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
-    }
-
-    /// <summary>Whether what a sentence resembles is not denied there; a negation that belongs to it, as in "will not open", is marked as used then.</summary>
-    private bool Accepts(PhraseMatch alike, Denial denial)
-    {
-        var marked = alike.Words.Where(w => w.Term is "not" or "no" && !used[w.Index]).ToList();
-        marked.ForEach(w => used[w.Index] = true);
-        if (!denial.Governs(alike))
-            return true;
-        marked.ForEach(w => used[w.Index] = false);
-        return false;
     }
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, Lazy<Resemblance> resemblance)

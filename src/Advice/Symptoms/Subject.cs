@@ -4,7 +4,7 @@ using Advice.Knowledge;
 namespace Advice.Symptoms;
 
 /// <summary>
-/// Tells which sentences are about something else than the trouble of a vehicle: a text that names other things and no part of driving,
+/// Tells which sentences are about something else than the trouble of a vehicle: a text that names other things and no part of driving, or another machine first,
 /// questions that ask for knowledge, prices or texts, thanks, and other languages. A dog whines and a boiler leaks in the words that cars have.
 /// </summary>
 internal sealed class Subject(IReadOnlyList<Topic> topics)
@@ -27,12 +27,17 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
         var sentences = text.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
         var driving = IsDriving(text);
         var elsewhere = (!driving && sentences.Exists(sentence => Names(TopicKind.Other, sentence, isTold)) && !isClear())
-            || (!text.Any(word => Says(TopicKind.Kind, word.Text) || Says(TopicKind.AnyKind, word.Text)) && sentences.Exists(sentence => Names(TopicKind.Machine, sentence, isTold)));
+            || IsOfMachine(text, isTold);
         return sentences
             .Where(sentence => elsewhere || IsForeign(sentence)
                 || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && sentence.Exists(word => Says(TopicKind.Courtesy, word.Text))))))
             .Select(sentence => sentence[0].Sentence).ToHashSet();
     }
+
+    /// <summary>Whether another machine is named before anything of a vehicle, and no vehicle anywhere: "my bicycle brakes squeal", not "no brakes, I nearly hit a bicycle".</summary>
+    private bool IsOfMachine(IReadOnlyList<RawWord> text, Func<RawWord, bool> isTold) =>
+        !text.Any(word => Says(TopicKind.Kind, word.Text) || Says(TopicKind.AnyKind, word.Text))
+        && Names(TopicKind.Machine, [.. text.TakeWhile(word => !Says(TopicKind.Vehicle, word.Text))], isTold);
 
     /// <summary>Whether it names another thing, not only to compare: "like a dog in pain".</summary>
     private bool Names(TopicKind other, List<RawWord> sentence, Func<RawWord, bool> isTold)

@@ -18,9 +18,9 @@ public class AuthoredPhraseTests(RunningService service, ITestOutputHelper outpu
     [InlineData("fourth", true, 0.9, 0.9, 0.9, 0)]
     [InlineData("fourth", false, 0.7, 0.85, 0.9, 0)]
     [InlineData("fifth", true, 0.68, 0.85, 0.8, 0)]
-    [InlineData("fifth", false, 0.62, 0.8, 0.73, 0)]
+    [InlineData("fifth", false, 0.6, 0.8, 0.73, 0)]
     [InlineData("sixth", true, 0.9, 0.95, 0.9, 0)]
-    [InlineData("sixth", false, 0.74, 0.87, 0, 2)]
+    [InlineData("sixth", false, 0.72, 0.87, 0, 2)]
     public async Task Intake_PhrasesOfAnotherAuthor_UnderstoodDeniedAndRejected(
         string author, bool read, double leastUnderstood, double leastFound, double leastRejected, int mostWronglyPresent)
     {
