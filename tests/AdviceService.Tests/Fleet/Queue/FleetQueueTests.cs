@@ -45,7 +45,8 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
     [SkippableFact]
     public async Task Queue_TwoRuleSetsDuringAChange_OneReplyPerLineThatNamesItsRevision()
     {
-        const int Count = 400;
+        // So many that neither worker is done with all before the other has read its first text, which takes longest.
+        const int Count = 1_600;
         using var other = new OtherRevision();
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
         using var old = WorkerProcess.Start(_server);
