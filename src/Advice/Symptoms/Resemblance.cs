@@ -28,7 +28,7 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
 
     /// <summary>Words that sentences about anything have.</summary>
     private static readonly FrozenSet<string> Empty = WordSet.Of("""
-        no not never but and then when until since again still always now just only back come comes came coming go goes going gone went away keep keeps kept
+        no not never but and about something anything then when until since again still always now just only back come comes came coming go goes going gone went away keep keeps kept
         stop stops stopped start starts started fixed week weeks month months day days last long time times
         """);
 
@@ -54,7 +54,7 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
     private bool IsToldApart(PhraseMatch clear, PhraseMatch match)
     {
         var own = clear.Words.Where(w => !match.Words.Contains(w) && !Empty.Contains(w.Surface) && !Knows(match, w)).ToList();
-        return own.Count > 0 && !own.Exists(w => sentence.Any(before => before.Index == w.Index - 1 && before.Term is "not" or "no"));
+        return own.Count > 0 && !own.Exists(w => sentence.Any(before => before.Term is "not" or "no" && before.Index < w.Index && w.Index - before.Index <= 2));
     }
 
     private bool Knows(PhraseMatch match, Word word) => opinion.Number(match.Meaning) is { } number && opinion.Knows(number, word);

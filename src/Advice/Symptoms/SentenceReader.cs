@@ -94,7 +94,7 @@ internal sealed class SentenceReader(
         foreach (var match in found.FindAll(f => !grave.Contains(f.Meaning) && !denial.Governs(f) && !denial.IsFeared(f)))
         {
             // What other phrases say is left out: a sentence may tell of several things.
-            var own = content.FindAll(w => match.Words.Contains(w) || !used[w.Index]);
+            var own = content.FindAll(w => match.Words.Contains(w) || !found.Exists(f => f.Words.Contains(w)));
             // A phrase that is all that is said was written for just that.
             if (own.Count == match.Words.Count || opinion.Value.On(own).Instead(match) is not { } better || denial.Governs(better) || denial.IsFeared(better))
                 continue;

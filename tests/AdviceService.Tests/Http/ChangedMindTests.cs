@@ -7,11 +7,11 @@ namespace AdviceService.Tests.Http;
 public class ChangedMindTests(RunningService service)
 {
     [Theory]
-    [InlineData("It squeals when I brake", """{"symptom":"squeal","present":false}""", "squeal no")]
+    [InlineData("It rattles when I brake", """{"symptom":"rattle","present":false}""", "rattle no")]
     [InlineData("No squeal", """{"symptom":"squeal"}""", "squeal yes")]
     [InlineData("No squeal", """{"symptom":"squeal","occasions":["braking"]}""", "squeal braking yes")]
-    [InlineData("It squeals when I brake", """{"symptom":"squeal","occasions":["high-speed"],"present":false}""", "squeal braking yes, squeal high-speed no")]
-    [InlineData("It squeals when I brake", """{"symptom":"grinding"}""", "grinding yes, squeal braking yes")]
+    [InlineData("It rattles when I brake", """{"symptom":"rattle","occasions":["high-speed"],"present":false}""", "rattle braking yes, rattle high-speed no")]
+    [InlineData("It rattles when I brake", """{"symptom":"grinding"}""", "grinding yes, rattle braking yes")]
     [InlineData("", """{"symptom":"squeal","position":"rear","present":false},{"symptom":"squeal","position":"front"}""", "squeal front yes, squeal rear no")]
     public async Task Advise_AnswerAgainstTheText_TheAnswerCounts(string complaint, string symptoms, string counts)
     {
