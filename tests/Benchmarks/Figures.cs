@@ -3,6 +3,7 @@ using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
 using Advice.Steps;
 using Advice.Suspects;
+using Advice.Symptoms;
 using AdviceService.Http;
 using BenchmarkDotNet.Running;
 using Benchmarks.Floor;
@@ -97,7 +98,7 @@ internal static class Figures
         var gathered = five.Select(one => corpus.Book.Open(one).Gather()).ToList();
         var suspecting = new Suspecting(corpus.Book.Catalogue);
         var steps = new StepChoice(corpus.Book.Catalogue);
-        var reader = Readings.Reader(corpus.Book.Catalogue);
+        var reader = new ComplaintReader(corpus.Book.Catalogue);
         var texts = corpus.Requests.Select(request => request.Complaint).OfType<string>().ToList();
         var times = CpuTime.Of(
             Short,
@@ -123,7 +124,7 @@ internal static class Figures
         var gathered = five.Select(one => corpus.Book.Open(one).Gather()).ToList();
         var suspecting = new Suspecting(corpus.Book.Catalogue);
         var steps = new StepChoice(corpus.Book.Catalogue);
-        var reader = Readings.Reader(corpus.Book.Catalogue);
+        var reader = new ComplaintReader(corpus.Book.Catalogue);
         var texts = corpus.Requests.Select(request => request.Complaint).OfType<string>().ToList();
         var end = Environment.CpuUsage.TotalTime + TimeSpan.FromSeconds(15);
         for (var i = 0; Environment.CpuUsage.TotalTime < end; i++)

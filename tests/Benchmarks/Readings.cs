@@ -10,15 +10,10 @@ internal static class Readings
 {
     private const int Every = 7;
 
-    /// <summary>A reader of the words of a rule set.</summary>
-    public static ComplaintReader Reader(Catalogue catalogue) => new(
-        catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
-        catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics);
-
     public static string Hash(Catalogue catalogue)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        var reader = Reader(catalogue);
+        var reader = new ComplaintReader(catalogue);
         foreach (var text in Texts(catalogue))
             hash.AppendData(JsonSerializer.SerializeToUtf8Bytes(reader.Read(text)));
         return Convert.ToHexStringLower(hash.GetHashAndReset());

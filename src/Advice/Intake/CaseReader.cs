@@ -21,10 +21,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
 
     /// <summary>A reader with all words of a rule set.</summary>
     public CaseReader(Catalogue catalogue)
-        : this(catalogue, new ComplaintReader(
-            catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
-            catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
-            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet()))
+        : this(catalogue, new ComplaintReader(catalogue))
     {
     }
 

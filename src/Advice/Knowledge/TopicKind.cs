@@ -9,7 +9,7 @@ public enum TopicKind
     /// <summary>It is about another thing.</summary>
     Other,
 
-    /// <summary>It is about a thing that has parts of a vehicle: the brakes of a bicycle squeal too. So it is unless a vehicle is named.</summary>
+    /// <summary>It is about a thing that has parts of a vehicle: the brakes of a bicycle squeal too. So it is where that is named before anything of a vehicle.</summary>
     Machine,
 
     /// <summary>A sentence of thanks or praise.</summary>

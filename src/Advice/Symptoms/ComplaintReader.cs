@@ -31,14 +31,22 @@ public sealed class ComplaintReader
     private readonly Subject subject;
     private readonly IReadOnlySet<string> grave;
 
+    /// <summary>A reader with all words of a rule set. What phrases say of a symptom that a rule to stop asks for is never taken for chance.</summary>
+    public ComplaintReader(Catalogue catalogue)
+        : this(
+            catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
+            catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
+            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet())
+    {
+    }
+
     /// <summary>
     /// A reader of these symptoms, occasions and positions, and of the words for these systems, service items and topics. What phrases say of
     /// <paramref name="grave"/> symptoms, by id, is never taken for chance.
     /// </summary>
     public ComplaintReader(
         IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
-        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null,
-        IReadOnlySet<string>? grave = null)
+        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null, IReadOnlySet<string>? grave = null)
     {
         var work = (services ?? []).ToList();
         var (known, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
@@ -62,7 +70,7 @@ public sealed class ComplaintReader
         ArgumentNullException.ThrowIfNull(complaint);
         var all = WordSplitter.Split(complaint);
         var heard = vocabulary.Read(all);
-        var told = new Lazy<(IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure)>(() => Read(complaint, heard, patient: false));
+        var told = new Lazy<SentencesRead>(() => Read(complaint, heard, patient: false));
         var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
             word => told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
@@ -108,12 +116,11 @@ public sealed class ComplaintReader
         words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing"))
             && !reports.Any(r => !r.Present && r.Start <= w.Start && w.End <= r.End));
 
-    private (IReadOnlyList<Report> Reports, List<int> Understood, Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure) Read(
-        string complaint, List<Word> words, bool patient)
+    private SentencesRead Read(string complaint, List<Word> words, bool patient)
     {
         var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, grave, patient);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
-        return (reading.Reports(), understood, reading.Unsure);
+        return new(reading.Reports(), understood, reading.Unsure);
     }
 
     private Phrase Parse(string id, string text) =>

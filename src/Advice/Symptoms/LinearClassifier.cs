@@ -35,8 +35,8 @@ internal sealed class LinearClassifier
         var (latest, averaged) = (new Dictionary<string, float[]>(StringComparer.Ordinal), new Dictionary<string, float[]>(StringComparer.Ordinal));
         foreach (var term in examples.SelectMany(example => example.Terms.Keys).Distinct(StringComparer.Ordinal))
         {
-            latest.TryAdd(term, new float[meanings]);
-            averaged.TryAdd(term, new float[meanings]);
+            latest.Add(term, new float[meanings]);
+            averaged.Add(term, new float[meanings]);
         }
 
         weights = averaged.ToFrozenDictionary(StringComparer.Ordinal);
@@ -46,7 +46,7 @@ internal sealed class LinearClassifier
         for (var step = 0; step < steps; step++)
         {
             var (own, parts, sums) = known[step % known.Count];
-            Add(parts, scores);
+            Score(parts, scores);
             var rival = Rival(scores, own);
             var loss = Margin - scores[own] + scores[rival];
             if (loss <= 0)
@@ -63,7 +63,7 @@ internal sealed class LinearClassifier
     public float[] Scores(IReadOnlyDictionary<string, double> text)
     {
         var scores = new float[meanings];
-        Add(Parts(text, weights), scores);
+        Score(Parts(text, weights), scores);
         return scores;
     }
 
@@ -78,7 +78,7 @@ internal sealed class LinearClassifier
         return [.. text.Where(term => weights.ContainsKey(term.Key)).Select(term => (weights[term.Key], (float)(term.Value / length)))];
     }
 
-    private static void Add((float[] Weights, float Share)[] parts, float[] scores)
+    private static void Score((float[] Weights, float Share)[] parts, float[] scores)
     {
         Array.Clear(scores);
         foreach (var (weights, share) in parts)

@@ -3,9 +3,7 @@ using System.Collections.Frozen;
 namespace Advice.Symptoms;
 
 /// <summary>What one sentence resembles as a whole. It says what else to ask, what is read where no phrase was found, and which phrases were found by chance.</summary>
-/// <param name="opinion">Who judges.</param>
-/// <param name="sentence">The words of the sentence that count.</param>
-internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sentence)
+internal sealed class Resemblance
 {
     /// <summary>What is less probable is not worth a question.</summary>
     private const double LeastGuess = 0.03;
@@ -32,7 +30,20 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
         stop stops stopped start starts started fixed week weeks month months day days last long time times
         """);
 
-    private readonly Lazy<double[]> probabilities = new(() => opinion.Probabilities(sentence));
+    private readonly SecondOpinion opinion;
+    private readonly IReadOnlyList<Word> sentence;
+    private readonly Lazy<float[]> learned;
+    private readonly Lazy<double[]> probabilities;
+
+    /// <summary>What a sentence resembles.</summary>
+    /// <param name="opinion">Who judges.</param>
+    /// <param name="sentence">The words of the sentence that count.</param>
+    public Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sentence)
+    {
+        (this.opinion, this.sentence) = (opinion, sentence);
+        learned = new(() => opinion.Learned(sentence));
+        probabilities = new(() => opinion.Probabilities(sentence, learned.Value));
+    }
 
     /// <summary>The symptoms that it resembles, the most probable first.</summary>
     /// <param name="most">How many to name.</param>
@@ -46,9 +57,12 @@ internal sealed class Resemblance(SecondOpinion opinion, IReadOnlyList<Word> sen
     public PhraseMatch? Clear() => Sureness(Sure);
 
     /// <summary>What the sentence surely says in place of what a phrase says; null where the phrase may be right.</summary>
-    public PhraseMatch? Instead(PhraseMatch match) => opinion.Learned(sentence) == match.Meaning ? null :
-        Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
+    public PhraseMatch? Instead(PhraseMatch match) =>
+        !IsLearned(match) && Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
             && Of(clear) > (match.Words.Count < ManyWords || match.IsPartial ? TimesAgainst : TimesAgainstMany) * Of(match) ? clear : null;
+
+    /// <summary>Whether what was learned says the same: most phrases need nothing more.</summary>
+    private bool IsLearned(PhraseMatch match) => opinion.Number(match.Meaning) is { } number && Array.IndexOf(learned.Value, learned.Value.Max()) == number;
 
     /// <summary>Whether words of the one that are none of the other tell them apart, and are not denied: "the vibration came back" tells of no part that vibrates.</summary>
     private bool IsToldApart(PhraseMatch clear, PhraseMatch match)

@@ -52,23 +52,20 @@ internal sealed class SecondOpinion
     /// <summary>Whether phrases of the symptom have a word.</summary>
     internal bool Knows(int meaning, Word word) => words[meaning].ContainsKey(word.Term);
 
-    /// <summary>The symptom that a sentence tells of by what was learned alone, which is found without a pass over all phrases.</summary>
-    internal string Learned(IReadOnlyList<Word> sentence)
-    {
-        var scores = classifier.Scores(SentenceTerms.Of(sentence));
-        return Meanings[Array.IndexOf(scores, scores.Max())];
-    }
+    /// <summary>How much a sentence speaks for each symptom by what was learned alone, which needs no pass over all phrases; by number.</summary>
+    internal float[] Learned(IReadOnlyList<Word> sentence) => classifier.Scores(SentenceTerms.Of(sentence));
 
     /// <summary>How probable each symptom is as the one that a sentence tells of, if it tells of one; by number.</summary>
-    internal double[] Probabilities(IReadOnlyList<Word> sentence)
+    /// <param name="sentence">Its words that count.</param>
+    /// <param name="learned">What was learned says of it.</param>
+    internal double[] Probabilities(IReadOnlyList<Word> sentence, float[] learned)
     {
-        if (Meanings.Count == 0)
+        if (learned.Length == 0)
             return [];
-        var near = new double[Meanings.Count];
+        var near = new double[learned.Length];
         var terms = SentenceTerms.WithPairs(sentence);
         vectors.Value.Phrases.AddTo(near, terms, OfNearest);
         vectors.Value.Symptoms.AddTo(near, terms, 1 - OfNearest);
-        var learned = classifier.Scores(SentenceTerms.Of(sentence));
         double[] scores = [.. near.Select((one, meaning) => Sharpness * (learned[meaning] + (OfNearness * one)))];
         var most = scores.Max();
         double[] odds = [.. scores.Select(score => Math.Exp(score - most))];

@@ -44,7 +44,7 @@ internal sealed class SentenceReader(
         var resemblance = new Lazy<Resemblance>(() => opinion.Value.On(content));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         if (found.Count > 0)
-            Reconsider(found, content);
+            Reconsider(found, content, resemblance);
         else if (patient && resemblance.Value.Clear() is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         var here = Stated(found, sentence, candidates, resemblance);
@@ -88,7 +88,7 @@ internal sealed class SentenceReader(
     /// <summary>
     /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What may forbid driving stays.
     /// </summary>
-    private void Reconsider(List<PhraseMatch> found, List<Word> content)
+    private void Reconsider(List<PhraseMatch> found, List<Word> content, Lazy<Resemblance> resemblance)
     {
         var denial = new Denial(words, used);
         foreach (var match in found.FindAll(f => !grave.Contains(f.Meaning) && !denial.Governs(f) && !denial.IsFeared(f)))
@@ -96,7 +96,10 @@ internal sealed class SentenceReader(
             // What other phrases say is left out: a sentence may tell of several things.
             var own = content.FindAll(w => match.Words.Contains(w) || !found.Exists(f => f.Words.Contains(w)));
             // A phrase that is all that is said was written for just that.
-            if (own.Count == match.Words.Count || opinion.Value.On(own).Instead(match) is not { } better || denial.Governs(better) || denial.IsFeared(better))
+            if (own.Count == match.Words.Count)
+                continue;
+            var judged = own.Count == content.Count ? resemblance.Value : opinion.Value.On(own);
+            if (judged.Instead(match) is not { } better || denial.Governs(better) || denial.IsFeared(better))
                 continue;
             found.Remove(match);
             foreach (var word in match.Words.Where(w => !better.Words.Contains(w) && !found.Exists(f => f.Words.Contains(w))))
