@@ -78,7 +78,7 @@ internal sealed partial class WorkerProcess : IDisposable
         _process.Dispose();
     }
 
-    [GeneratedRegex("http://[0-9.:]+")]
+    [GeneratedRegex("http://[0-9.]+:[0-9]+")]
     private static partial Regex Address();
 
     [GeneratedRegex("^advice_queue_finished_chunks_total ([0-9]+)", RegexOptions.Multiline)]
