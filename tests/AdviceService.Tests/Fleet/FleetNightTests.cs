@@ -65,7 +65,7 @@ public sealed class FleetNightTests(RunningService service, ITestOutputHelper ou
         await FleetJob.ResultAsync(queue, "night", Chunks / 2);
         using var second = WorkerProcess.Start(_server);
         await FleetJob.WaitingAsync(await queue.WorkAsync(WorkerProcess.Patience, CancellationToken.None), workers: 2);
-        Assert.InRange(metrics.Finished.Value, 1, Chunks / 2);
+        Assert.True(metrics.Finished.Value > 0, "The heir has answered nothing before the second worker joined.");
         fleet.Let(Parts / 2);
         await submitting;
         var collected = await FleetJob.CollectAsync(queue, "night");
