@@ -147,7 +147,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
             if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !Returns(match.Last.Index))) && !NegatedBefore(i))
                 return !IsDoneByNobody(i);
             if (words[i].Surface is "stopped" or "quit" && NextContent(i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
-                return true;
+                return !NegatedBefore(i);
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
                 return false;
         }

@@ -40,6 +40,7 @@ namespace AdviceService.Json;
 [JsonSerializable(typeof(EndLine))]
 [JsonSerializable(typeof(ScoreJob))]
 [JsonSerializable(typeof(QueueJob))]
+[JsonSerializable(typeof(QueueRun))]
 [JsonSerializable(typeof(Chunk))]
 [JsonSerializable(typeof(IReadOnlyList<SystemEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<SymptomEntry>))]

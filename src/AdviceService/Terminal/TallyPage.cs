@@ -25,8 +25,8 @@ internal static class TallyPage
             .Append(CultureInfo.InvariantCulture, $"{tally.Answers} vehicles answered, {tally.Problems} problems, {tally.Minutes} minutes in the workshop.</p>");
         Bars(page, "May it be driven", [.. tally.Driving.Select(one => (one.Key, one.Value))]);
         Bars(page, "When to be seen", [.. tally.WithinDays.Select(one => (Within(one.Key), one.Value))]);
-        Bars(page, "Checks needed most", [.. Tally.Top(tally.Checks, Most).Select(one => (catalogue.Checks[one.Key].Title.For(Audience.Technician), one.Value))]);
-        Bars(page, "Faults suspected most", [.. Tally.Top(tally.Faults, Most).Select(one => (catalogue.Faults[one.Key].Name.For(Audience.Technician), one.Value))]);
+        Bars(page, "Checks needed most", [.. Tally.Top(tally.Checks, Most).Select(one => (TallyNames.OfCheck(one.Key, catalogue), one.Value))]);
+        Bars(page, "Faults suspected most", [.. Tally.Top(tally.Faults, Most).Select(one => (TallyNames.OfFault(one.Key, catalogue), one.Value))]);
         return page.Append("</body></html>\n").ToString();
     }
 

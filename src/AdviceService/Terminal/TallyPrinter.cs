@@ -13,8 +13,8 @@ internal static class TallyPrinter
         Console.Error.WriteLine($"{tally.Answers} vehicles answered, {tally.Problems} problems, {tally.Minutes} minutes in the workshop.");
         Line("Driving", tally.Driving.Select(one => $"{one.Key} {one.Value}"));
         Line("To be seen", tally.WithinDays.Select(one => $"{TallyPage.Within(one.Key)} {one.Value}"));
-        Line("Checks needed most", Tally.Top(tally.Checks, Most).Select(one => $"{catalogue.Checks[one.Key].Title.For(Audience.Technician)} ({one.Value})"));
-        Line("Faults suspected most", Tally.Top(tally.Faults, Most).Select(one => $"{catalogue.Faults[one.Key].Name.For(Audience.Technician)} ({one.Value})"));
+        Line("Checks needed most", Tally.Top(tally.Checks, Most).Select(one => $"{TallyNames.OfCheck(one.Key, catalogue)} ({one.Value})"));
+        Line("Faults suspected most", Tally.Top(tally.Faults, Most).Select(one => $"{TallyNames.OfFault(one.Key, catalogue)} ({one.Value})"));
     }
 
     private static void Line(string title, IEnumerable<string> items)

@@ -1,7 +1,9 @@
 using System.CommandLine;
+using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Terminal;
+using NATS.Client.Core;
 
 namespace AdviceService.Verbs;
 
@@ -23,10 +25,14 @@ internal static class CollectVerb
             {
                 var (target, name) = (parsed.GetValue(output)!, parsed.GetValue(job)!);
                 await using var queue = await FleetQueue.ConnectAsync(parsed.GetValue(url)!, cancel);
+                var collection = new Collection(queue, name);
+                var format = FleetOptions.FormatOf(target);
+                if (format != ScoreFormat.Ndjson && (await collection.BegunAsync(cancel)).Detail == LineDetail.Full)
+                    throw new ScoreException("A table has no room for full answers: collect them to a file of lines (.ndjson).");
                 using var part = PartFile.Anew(target);
-                await foreach (var reply in new Collection(queue, name).ReadAsync(cancel))
+                await foreach (var reply in collection.ReadAsync(cancel))
                     part.Add(reply);
-                TallyPrinter.Print(await part.CompleteAsync(target, FleetOptions.FormatOf(target)), book.Catalogue);
+                TallyPrinter.Print(await part.CompleteAsync(target, format), book.Catalogue);
                 if (!parsed.GetValue(keep))
                     await queue.ForgetAsync(name, cancel);
                 return 0;
@@ -36,7 +42,7 @@ internal static class CollectVerb
                 Console.Error.WriteLine("Stopped; what was answered is still in the queue.");
                 return 1;
             }
-            catch (Exception unable) when (unable is IOException or UnauthorizedAccessException)
+            catch (Exception unable) when (unable is ScoreException or IOException or UnauthorizedAccessException or NatsException)
             {
                 Console.Error.WriteLine(unable.Message);
                 return 1;

@@ -24,6 +24,20 @@ internal static class FleetOptions
         },
     };
 
+    /// <summary>How many lines are worked on at once.</summary>
+    public static Option<int> Cores() => Positive(new("--cores") { Description = "How many lines are worked on at once", DefaultValueFactory = _ => Environment.ProcessorCount }, 1024);
+
+    /// <summary>Refuses what is not from 1 to a maximum.</summary>
+    public static Option<int> Positive(Option<int> option, int most)
+    {
+        option.Validators.Add(given =>
+        {
+            if (given.GetValueOrDefault<int>() < 1 || given.GetValueOrDefault<int>() > most)
+                given.AddError(string.Create(CultureInfo.InvariantCulture, $"{option.Name} is 1 to {most}."));
+        });
+        return option;
+    }
+
     /// <summary>The form of replies that go to such a path.</summary>
     public static ScoreFormat FormatOf(string path) =>
         HasEnding(path, ".csv") ? ScoreFormat.Csv : HasEnding(path, ".parquet") ? ScoreFormat.Parquet : ScoreFormat.Ndjson;

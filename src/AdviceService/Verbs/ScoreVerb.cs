@@ -27,12 +27,7 @@ internal static class ScoreVerb
             },
             DefaultValueFactory = _ => Shard.All,
         };
-        var atOnce = new Option<int>("--cores") { Description = "How many lines are worked on at once", DefaultValueFactory = _ => Environment.ProcessorCount };
-        atOnce.Validators.Add(given =>
-        {
-            if (given.GetValueOrDefault<int>() is < 1 or > 1024)
-                given.AddError("--cores is 1 to 1024.");
-        });
+        var atOnce = FleetOptions.Cores();
         var page = new Option<string?>("--page") { Description = "Write the summary as a page (HTML) there" };
         var score = new Command("score", "Give advice on a fleet; the same command takes up a run that died") { input, output, csv, format, detail, shard, asOf, atOnce, page };
         score.SetAction((parsed, cancel) =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
 using AdviceService.Fleet.Scoring;
+using NATS.Client.Core;
 
 namespace AdviceService.Verbs;
 
@@ -9,7 +10,7 @@ namespace AdviceService.Verbs;
 internal static class SubmitVerb
 {
     private const int LinesOfATriageChunk = 200;
-    private const int LinesOfAFullChunk = 50;
+    private const int LinesOfAFullChunk = 100;
 
     public static Command Command()
     {
@@ -26,12 +27,19 @@ internal static class SubmitVerb
                 await using var queue = await FleetQueue.ConnectAsync(parsed.GetValue(url)!, cancel);
                 var asked = parsed.GetValue(detail);
                 var day = parsed.GetValue(asOf) ?? DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().Date);
+                var run = new QueueRun(await FleetLines.HashAsync(fleet, cancel), asked, day);
                 var total = await new Submission(queue, parsed.GetValue(job)!).RunAsync(
-                    FleetLines.Of(fleet, FleetOptions.IsTable(path), cancel), asked, day, asked == LineDetail.Full ? LinesOfAFullChunk : LinesOfATriageChunk, cancel);
+                    FleetLines.Of(fleet, FleetOptions.IsTable(path), cancel), run, parsed.GetValue(asOf) is not null,
+                    asked == LineDetail.Full ? LinesOfAFullChunk : LinesOfATriageChunk, cancel);
                 Console.Error.WriteLine($"{total.Lines} lines in {total.Chunks} chunks.");
                 return 0;
             }
-            catch (Exception unable) when (unable is ScoreException or IOException or UnauthorizedAccessException)
+            catch (OperationCanceledException)
+            {
+                Console.Error.WriteLine("Stopped; the same command goes on from here.");
+                return 1;
+            }
+            catch (Exception unable) when (unable is ScoreException or IOException or UnauthorizedAccessException or NatsException)
             {
                 Console.Error.WriteLine(unable.Message);
                 return 1;

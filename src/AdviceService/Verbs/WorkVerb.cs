@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AdviceService.Fleet.Queue;
+using NATS.Client.Core;
 using Prometheus;
 
 namespace AdviceService.Verbs;
@@ -10,8 +11,9 @@ internal static class WorkVerb
     public static Command Command(RuleOptions rules)
     {
         var url = QueueOptions.Url();
-        var atOnce = new Option<int>("--cores") { Description = "How many lines are worked on at once", DefaultValueFactory = _ => Environment.ProcessorCount };
-        var patience = new Option<int>("--patience") { Description = "Seconds after which an unfinished chunk is given to another worker", DefaultValueFactory = _ => 30 };
+        var atOnce = FleetOptions.Cores();
+        var patience = FleetOptions.Positive(
+            new("--patience") { Description = "Seconds after which an unfinished chunk is given to another worker", DefaultValueFactory = _ => 30 }, 3600);
         var work = new Command("work", "Answer fleets from a work queue (host options such as --urls pass through)") { url, atOnce, patience };
         work.TreatUnmatchedTokensAsErrors = false;
         work.SetAction(async (parsed, _) =>
@@ -22,10 +24,25 @@ internal static class WorkVerb
             await using var app = Health([.. parsed.UnmatchedTokens], registry);
             await app.StartAsync(CancellationToken.None);
             var stop = app.Lifetime.ApplicationStopping;
-            await using var queue = await FleetQueue.ConnectAsync(parsed.GetValue(url)!, stop);
-            Console.WriteLine($"Taking chunks with rule set {book.Revision}; health and metrics on {string.Join(", ", app.Urls)}.");
-            await new ChunkWorker(queue, book, parsed.GetValue(atOnce), TimeSpan.FromSeconds(parsed.GetValue(patience)), new QueueMetrics(registry)).RunAsync(stop);
-            return 0;
+            try
+            {
+                await using var queue = await FleetQueue.ConnectAsync(parsed.GetValue(url)!, stop);
+                var metrics = new QueueMetrics(registry);
+                metrics.Follow(queue);
+                Console.WriteLine($"Taking chunks with rule set {book.Revision}; health and metrics on {string.Join(", ", app.Urls)}.");
+                await new ChunkWorker(queue, book, parsed.GetValue(atOnce), TimeSpan.FromSeconds(parsed.GetValue(patience)), metrics).RunAsync(stop);
+                return 0;
+            }
+            catch (OperationCanceledException) when (stop.IsCancellationRequested)
+            {
+                // Told to end before the queue answered: nothing was taken.
+                return 0;
+            }
+            catch (NatsException unable)
+            {
+                Console.Error.WriteLine(unable.Message);
+                return 1;
+            }
         });
         return work;
     }

@@ -144,6 +144,9 @@ public sealed class ScoreRunTests(RunningService service) : IDisposable
     [InlineData("3/4", 3, 4)]
     public void Shard_Parse_Part(string text, int index, int of) => Assert.Equal(new Shard(index, of), Shard.Parse(text));
 
+    [Fact]
+    public void Shard_InWords_IsAsItIsGiven() => Assert.Equal("3/4", $"{new Shard(3, 4)}");
+
     [Theory]
     [InlineData("4/4")]
     [InlineData("-1/4")]

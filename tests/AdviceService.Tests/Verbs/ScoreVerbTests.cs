@@ -47,6 +47,8 @@ public sealed class ScoreVerbTests : IDisposable
     [InlineData("--shard is I/N", "score", "-", "--shard", "2/2")]
     [InlineData("--as-of is a day", "score", "-", "--as-of", "yesterday")]
     [InlineData("no room for full answers", "score", "-", "out.csv", "--detail", "full")]
+    [InlineData("--cores is 1 to", "work", "--cores", "0")]
+    [InlineData("--patience is 1 to", "work", "--patience", "0")]
     [InlineData("Parquet cannot be written to a pipe", "score", "-", "--format", "parquet")]
     [InlineData("no-such-fleet.ndjson", "score", "no-such-fleet.ndjson")]
     public async Task Score_ImpossibleWish_SaysWhatWouldBeRight(string said, params string[] args)

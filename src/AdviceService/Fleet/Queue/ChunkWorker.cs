@@ -49,7 +49,6 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
             {
                 if (await waiting.NextAsync<byte[]>(opts: new NatsJSNextOpts { Expires = AskAgain }, cancellationToken: stop) is { Data: { } data, Metadata: { } about } message)
                 {
-                    metrics.Waiting.Set(about.NumPending);
                     if (about.NumDelivered > 1)
                         metrics.Again.Inc();
                     return TakenChunk.Of(message, data, about.NumDelivered);
@@ -75,13 +74,13 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
         {
             if (replies is null)
             {
-                await queue.BuryAsync(chunk.Job, chunk.Index, chunk.Data, CancellationToken.None);
+                await queue.BuryAsync(chunk.Run, chunk.Index, chunk.Data, CancellationToken.None);
                 await chunk.Message.AckTerminateAsync();
                 metrics.Buried.Inc();
                 return;
             }
 
-            await queue.FinishAsync(chunk.Job, chunk.Index, rules.Revision, replies, CancellationToken.None);
+            await queue.FinishAsync(chunk.Run, chunk.Index, rules.Revision, replies, CancellationToken.None);
             await chunk.Message.AckAsync(new AckOpts { DoubleAck = true });
             metrics.Finished.Inc();
         }

@@ -12,23 +12,27 @@ internal sealed class Collection(FleetQueue queue, string job)
     private static readonly ProblemDocument Dead =
         ProblemDocument.Of(500, "internal", "No worker could answer the chunk of this line in three tries; send the line again once the workers are well.");
 
+    /// <summary>Waits until the job is there.</summary>
+    public Task<QueueRun> BegunAsync(CancellationToken cancel) => WaitAsync(() => queue.RunAsync(job, cancel), cancel);
+
     /// <summary>Waits for each chunk and gives its replies. Every line of the job gets exactly one.</summary>
     public async IAsyncEnumerable<byte[]> ReadAsync([System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken cancel)
     {
-        var total = await WaitAsync(() => queue.TotalAsync(job, cancel), cancel);
+        var run = (await BegunAsync(cancel)).Name;
+        var total = await WaitAsync(() => queue.TotalAsync(run, cancel), cancel);
         for (var index = 0; index < total.Chunks; index++)
         {
             var chunk = index;
-            foreach (var reply in await WaitAsync(() => RepliesAsync(chunk, cancel), cancel))
+            foreach (var reply in await WaitAsync(() => RepliesAsync(run, chunk, cancel), cancel))
                 yield return reply;
         }
     }
 
-    private async Task<IReadOnlyList<byte[]>?> RepliesAsync(int index, CancellationToken cancel)
+    private async Task<IReadOnlyList<byte[]>?> RepliesAsync(string run, int index, CancellationToken cancel)
     {
-        if (await queue.ResultAsync(job, index, cancel) is { } replies)
+        if (await queue.ResultAsync(run, index, cancel) is { } replies)
             return Split(replies);
-        return await queue.DeadAsync(job, index, cancel) is { } dead ? [.. dead.Lines.Select(Problem)] : null;
+        return await queue.DeadAsync(run, index, cancel) is { } dead ? [.. dead.Lines.Select(Problem)] : null;
     }
 
     private static byte[] Problem(NumberedLine line) => JsonSerializer.SerializeToUtf8Bytes(new ProblemLine(Id(line.Json), line.Number, Dead), Written.As.ProblemLine);

@@ -5,11 +5,11 @@ namespace AdviceService.Fleet.Queue;
 
 /// <summary>A chunk that a worker has taken and not yet acknowledged.</summary>
 /// <param name="Message">As it came.</param>
-/// <param name="Job">Name of the job.</param>
-/// <param name="Index">Its number within the job.</param>
+/// <param name="Run">Name of the run.</param>
+/// <param name="Index">Its number within it.</param>
 /// <param name="Data">The chunk, packed.</param>
 /// <param name="Tries">How often it was given to a worker, this time counted.</param>
-internal sealed record TakenChunk(INatsJSMsg<byte[]> Message, string Job, int Index, byte[] Data, ulong Tries)
+internal sealed record TakenChunk(INatsJSMsg<byte[]> Message, string Run, int Index, byte[] Data, ulong Tries)
 {
     /// <summary>Reads what its subject says.</summary>
     public static TakenChunk Of(INatsJSMsg<byte[]> message, byte[] data, ulong tries)

@@ -137,7 +137,7 @@ internal sealed class PartFile : IDisposable
         Compare("program", job.Program, earlier.Program);
         Compare("input", job.Input, earlier.Input);
         Compare("detail", job.Detail, earlier.Detail);
-        Compare("shard", $"{job.Shard.Index}/{job.Shard.Of}", $"{earlier.Shard.Index}/{earlier.Shard.Of}");
+        Compare("shard", job.Shard, earlier.Shard);
         Compare("day", job.AsOf, earlier.AsOf);
         return string.Join(", ", differences);
     }

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Advice.Answers;
 using Advice.Evidence;
 
@@ -21,7 +20,7 @@ internal sealed class ScoreRun(IRuleBook rules, DateOnly today, Action<ScoreProg
 
     private async Task<Tally> ToFileAsync(ScoreOptions options, Stream input, CancellationToken cancel)
     {
-        var asked = new ScoreJob(rules.Revision, AdviceWriter.Program, await HashAsync(input, cancel), options.Detail, options.Shard, options.AsOf ?? today);
+        var asked = new ScoreJob(rules.Revision, AdviceWriter.Program, await FleetLines.HashAsync(input, cancel), options.Detail, options.Shard, options.AsOf ?? today);
         using var part = PartFile.Open(options.Output, asked, options.AsOf is not null, out var job);
         await foreach (var reply in Replies(options, job.AsOf).ReadAsync(input, part.Done, cancel))
             part.Add(reply);
@@ -53,14 +52,4 @@ internal sealed class ScoreRun(IRuleBook rules, DateOnly today, Action<ScoreProg
     }
 
     private FleetReplies Replies(ScoreOptions options, DateOnly asOf) => new(rules, options with { AsOf = asOf }, progress);
-
-    /// <summary>What tells one input from another; nothing for a pipe, which can be read only once.</summary>
-    private static async Task<string?> HashAsync(Stream input, CancellationToken cancel)
-    {
-        if (!input.CanSeek)
-            return null;
-        var hash = await SHA256.HashDataAsync(input, cancel);
-        input.Position = 0;
-        return Convert.ToHexStringLower(hash);
-    }
 }

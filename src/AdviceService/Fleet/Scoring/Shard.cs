@@ -15,6 +15,9 @@ internal sealed record Shard(int Index, int Of)
     /// <summary>Whether a line belongs to it.</summary>
     public bool Has(NumberedLine line) => (line.Number - 1) % Of == Index;
 
+    /// <summary>As it is written.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Index}/{Of}");
+
     /// <summary>Reads "I/N" with I from 0, or "/N" for the index that an Indexed Job gives its pods; null where it is neither.</summary>
     public static Shard? Parse(string text)
     {

@@ -35,7 +35,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILogger<ProblemMid
         405 => ProblemDocument.Of(405, "wrong-method", "The Allow header names the methods that this address takes."),
         408 => ProblemDocument.Of(408, "too-slow", "Send the request faster or in parts."),
         413 => ProblemDocument.Of(413, "too-large", "A request may have 1 MiB; send many vehicles to /v1/advice/batch."),
-        415 => ProblemDocument.Of(415, "wrong-media-type", "Send application/json in UTF-8."),
+        415 => ProblemDocument.Of(415, "wrong-media-type", "Send application/json in UTF-8; to /v1/advice/batch application/x-ndjson."),
         < 500 => ProblemDocument.Of(status, "bad-request", "The request does not follow HTTP, or its body is not compressed as Content-Encoding says."),
         _ => ProblemDocument.Of(status, "internal", "The fault is ours and has been logged; the same request will fail again until it is mended."),
     };

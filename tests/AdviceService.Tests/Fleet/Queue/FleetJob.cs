@@ -3,6 +3,7 @@ using Advice.Evidence;
 using AdviceService.Fleet;
 using AdviceService.Fleet.Queue;
 using AdviceService.Fleet.Scoring;
+using NATS.Client.JetStream;
 
 namespace AdviceService.Tests.Fleet.Queue;
 
@@ -15,7 +16,10 @@ internal static class FleetJob
     private static readonly TimeSpan TooLong = TimeSpan.FromMinutes(10);
 
     public static Task<QueueJob> SubmitAsync(FleetQueue queue, string job, string lines, int linesOfAChunk) =>
-        new Submission(queue, job).RunAsync(FleetLines.Of(Stream(lines), isTable: false, CancellationToken.None), LineDetail.Triage, Day, linesOfAChunk, CancellationToken.None);
+        SubmitAsync(queue, job, FleetLines.Of(Stream(lines), isTable: false, CancellationToken.None), linesOfAChunk);
+
+    public static Task<QueueJob> SubmitAsync(FleetQueue queue, string job, IAsyncEnumerable<NumberedLine> lines, int linesOfAChunk) =>
+        new Submission(queue, job).RunAsync(lines, new QueueRun(null, LineDetail.Triage, Day), givenAsOf: true, linesOfAChunk, CancellationToken.None);
 
     public static async Task<List<string>> CollectAsync(FleetQueue queue, string job)
     {
@@ -27,8 +31,19 @@ internal static class FleetJob
     public static async Task ResultAsync(FleetQueue queue, string job, int chunk)
     {
         using var late = new CancellationTokenSource(TooLong);
-        while (await queue.ResultAsync(job, chunk, late.Token) is null)
+        while (await queue.RunAsync(job, late.Token) is not { } run || await queue.ResultAsync(run.Name, chunk, late.Token) is null)
             await Task.Delay(5, late.Token);
+    }
+
+    /// <summary>Waits until so many workers wait for a chunk: the next ones go to each of them.</summary>
+    public static async Task WaitingAsync(INatsJSConsumer waiting, int workers)
+    {
+        using var late = new CancellationTokenSource(TooLong);
+        while (waiting.Info.NumWaiting < workers)
+        {
+            await Task.Delay(5, late.Token);
+            await waiting.RefreshAsync(late.Token);
+        }
     }
 
     public static async Task<List<string>> InOneProcessAsync(IRuleBook rules, string lines)

@@ -18,6 +18,9 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
     // Not a multiple of the two seconds for which a worker asks: the server forgets a try that it hands to a worker which has just stopped asking.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
+    // What a worker has taken is not given to the other, however slow the machine.
+    private static readonly TimeSpan VeryPatient = TimeSpan.FromMinutes(5);
+
     // One for each test: a chunk that came late to one test would be handed to the next.
     private readonly QueueServer _server = new();
 
@@ -27,15 +30,16 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
     public async Task Queue_WorkerKilledAndServerRestarted_SameBytesAsInOneProcess()
     {
         const int Count = 2000;
+        const int Parts = 5;
+        using var fleet = new InParts(SmallFleet.Lines(Count), Count / Parts);
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
-        await SubmitAsync(queue, "killed", Count);
-        using var doomed = WorkerProcess.Start(_server);
-        await FleetJob.ResultAsync(queue, "killed", 0);
-        await doomed.KillAsync();
-        Assert.Null(await queue.ResultAsync("killed", (Count / LinesOfAChunk) - 1, CancellationToken.None));
+        var submitting = FleetJob.SubmitAsync(queue, "killed", fleet.ReadAsync(CancellationToken.None), LinesOfAChunk);
+        var let = await WorkerProcess.KillOneInTheMiddleAsync(_server, queue, "killed", fleet, Parts, Count / Parts / LinesOfAChunk);
 
         _server.Restart();
         using var heir = WorkerProcess.Start(_server);
+        fleet.Let(Parts - let + 1);
+        await submitting;
         var collected = await FleetJob.CollectAsync(queue, "killed");
         await heir.StopAsync();
 
@@ -45,13 +49,12 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
     [SkippableFact]
     public async Task Queue_TwoRuleSetsDuringAChange_OneReplyPerLineThatNamesItsRevision()
     {
-        // So many that neither worker is done with all before the other has read its first text, which takes longest.
-        const int Count = 1_600;
+        const int Count = 400;
         using var other = new OtherRevision();
         await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
-        using var old = WorkerProcess.Start(_server);
-        using var young = WorkerProcess.Start(_server, "--rules", other.Folder);
-        await Task.WhenAll(old.ReadyAsync(), young.ReadyAsync());
+        using var old = WorkerProcess.Start(_server, VeryPatient);
+        using var young = WorkerProcess.Start(_server, VeryPatient, "--rules", other.Folder);
+        await FleetJob.WaitingAsync(await queue.WorkAsync(VeryPatient, CancellationToken.None), workers: 2);
 
         await SubmitAsync(queue, "change", Count);
         var collected = await FleetJob.CollectAsync(queue, "change");
@@ -100,8 +103,62 @@ public sealed class FleetQueueTests(RunningService service) : IDisposable
         Assert.Equal(await InOneProcessAsync(60), collected);
         // A chunk that a slow machine did not answer in time came again; one that was submitted again did not.
         Assert.InRange(metrics.Finished.Value, 60 / LinesOfAChunk, (60 / LinesOfAChunk) + metrics.Again.Value);
-        await queue.ForgetAsync("twice", CancellationToken.None);
-        Assert.Null(await queue.TotalAsync("twice", CancellationToken.None));
+    }
+
+    [SkippableFact]
+    public async Task Queue_NameOfACollectedJob_MayBeUsedAgain()
+    {
+        await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
+        using var stop = new CancellationTokenSource();
+        var working = new ChunkWorker(queue, Rules, 2, Patience, new QueueMetrics(Metrics.NewCustomRegistry())).RunAsync(stop.Token);
+
+        foreach (var count in (int[])[30, 50])
+        {
+            await SubmitAsync(queue, "again", count);
+            Assert.Equal(await InOneProcessAsync(count), await FleetJob.CollectAsync(queue, "again"));
+            await queue.ForgetAsync("again", CancellationToken.None);
+            Assert.Null(await queue.RunAsync("again", CancellationToken.None));
+        }
+
+        await stop.CancelAsync();
+        await working;
+    }
+
+    [SkippableFact]
+    public async Task Queue_OtherFleetUnderTheNameOfAJob_IsRefused()
+    {
+        var folder = Directory.CreateTempSubdirectory("queue-");
+        string In(string name) => Path.Combine(folder.FullName, name);
+        await File.WriteAllTextAsync(In("one.ndjson"), SmallFleet.Lines(5));
+        await File.WriteAllTextAsync(In("other.ndjson"), SmallFleet.Lines(6));
+
+        var one = await Run.ToEndAsync("", "submit", "same", In("one.ndjson"), "--detail", "full", "--nats", _server.Url);
+        var again = await Run.ToEndAsync("", "submit", "same", In("one.ndjson"), "--detail", "full", "--nats", _server.Url);
+        var other = await Run.ToEndAsync("", "submit", "same", In("other.ndjson"), "--detail", "full", "--nats", _server.Url);
+        var table = await Run.ToEndAsync("", "collect", "same", In("out.csv"), "--nats", _server.Url);
+
+        Assert.Equal((0, 0, 1, 1), (one.ExitCode, again.ExitCode, other.ExitCode, table.ExitCode));
+        Assert.Contains("in the queue for another fleet", other.Error, StringComparison.Ordinal);
+        Assert.Contains("no room for full answers", table.Error, StringComparison.Ordinal);
+        folder.Delete(recursive: true);
+    }
+
+    [SkippableFact]
+    public async Task Metrics_WhileNobodyTakesChunks_SayHowManyWait()
+    {
+        await using var queue = await FleetQueue.ConnectAsync(_server.Url, CancellationToken.None);
+        var registry = Metrics.NewCustomRegistry();
+        new QueueMetrics(registry).Follow(queue);
+        var waiting = await queue.WorkAsync(TimeSpan.FromMinutes(5), CancellationToken.None);
+        await SubmitAsync(queue, "lag", 60);
+        Assert.NotNull(await waiting.NextAsync<byte[]>());
+
+        using var text = new MemoryStream();
+        await registry.CollectAndExportAsTextAsync(text);
+
+        var lines = System.Text.Encoding.UTF8.GetString(text.ToArray()).Split('\n');
+        Assert.Contains("advice_queue_waiting_chunks 2", lines);
+        Assert.Contains("advice_queue_taken_chunks 1", lines);
     }
 
     [SkippableFact]

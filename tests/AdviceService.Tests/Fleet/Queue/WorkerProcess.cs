@@ -1,10 +1,13 @@
 using System.Diagnostics;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using AdviceService.Fleet.Queue;
 using AdviceService.Tests.Verbs;
 
 namespace AdviceService.Tests.Fleet.Queue;
 
 /// <summary>A worker of one core in a process of its own.</summary>
-internal sealed class WorkerProcess : IDisposable
+internal sealed partial class WorkerProcess : IDisposable
 {
     /// <summary>After what time its unfinished chunk is given to another.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
@@ -19,11 +22,38 @@ internal sealed class WorkerProcess : IDisposable
         _ = process.StandardError.ReadToEndAsync();
     }
 
-    public static WorkerProcess Start(QueueServer server, params string[] args) =>
-        new(Run.Start(["work", "--nats", server.Url, "--urls", "http://127.0.0.1:0", "--cores", "1", "--patience", $"{Patience.TotalSeconds}", .. args]));
+    public static WorkerProcess Start(QueueServer server, params string[] args) => Start(server, Patience, args);
 
-    /// <summary>Waits until it takes chunks.</summary>
-    public Task ReadyAsync() => _greeting;
+    public static WorkerProcess Start(QueueServer server, TimeSpan patience, params string[] args) =>
+        new(Run.Start(["work", "--nats", server.Url, "--urls", "http://127.0.0.1:0", "--cores", "1", "--patience", $"{patience.TotalSeconds}", .. args]));
+
+    /// <summary>Kills workers, each once it has answered the first chunk of a part, until one dies with a chunk in hand.</summary>
+    /// <returns>How many parts were let in for that.</returns>
+    public static async Task<int> KillOneInTheMiddleAsync(QueueServer server, FleetQueue queue, string job, InParts fleet, int parts, int chunksOfAPart)
+    {
+        var waiting = await queue.WorkAsync(Patience, CancellationToken.None);
+        for (var part = 0; part < parts; part++)
+        {
+            fleet.Let(1);
+            using var doomed = Start(server);
+            await FleetJob.ResultAsync(queue, job, part * chunksOfAPart);
+            await doomed.KillAsync();
+            await waiting.RefreshAsync();
+            if (waiting.Info.NumAckPending > 0)
+                return part + 1;
+        }
+
+        throw new InvalidOperationException("No worker died with a chunk in hand.");
+    }
+
+    /// <summary>Waits until it has finished a chunk.</summary>
+    public async Task FinishedOneAsync()
+    {
+        using var client = new HttpClient();
+        var metrics = new Uri(Address().Match((await _greeting)!).Value + "/metrics");
+        while (double.Parse(Finished().Match(await client.GetStringAsync(metrics)).Groups[1].Value, CultureInfo.InvariantCulture) < 1)
+            await Task.Delay(20);
+    }
 
     /// <summary>Ends it without warning.</summary>
     public Task KillAsync()
@@ -47,4 +77,10 @@ internal sealed class WorkerProcess : IDisposable
             _process.Kill();
         _process.Dispose();
     }
+
+    [GeneratedRegex("http://[0-9.]+:[0-9]+")]
+    private static partial Regex Address();
+
+    [GeneratedRegex("^advice_queue_finished_chunks_total ([0-9]+)", RegexOptions.Multiline)]
+    private static partial Regex Finished();
 }

@@ -13,12 +13,13 @@ public class BatchTests(RunningService service)
     [Fact]
     public async Task Batch_MixedLines_OneAnswerOrProblemEachInOrder()
     {
-        var body = $"{Line("\"a\"")}\n\n  \r\nnot json\n{{\"id\":7,\"vehicle\":{{\"modelYear\":1200}}}}\n{{\"id\":8,\"vehicle\":{{}},\"x\":\"{new string('x', 70_000)}\"}}\n{Line("9")}";
+        var body = $"{Line("\"a\"")}\n\n  \r\nnot json\n{{\"id\":7,\"vehicle\":{{\"modelYear\":1200}}}}\n{{\"id\":8,\"vehicle\":{{}},\"x\":\"{new string('x', 70_000)}\"}}\n{{\"vehicle\":{new string('[', 300)}{new string(']', 300)}}}\n{Line("9")}";
 
         var lines = await SendAsync(body);
 
-        Assert.Equal(["\"a\" 1 advice", "null 4 problem", "7 5 problem", "null 6 problem", "9 7 advice"], lines[..^1].Select(Described));
-        Assert.Equal("""{"lines":5,"answers":2,"problems":3,"complete":true}""", lines[^1].GetProperty("end").GetRawText());
+        Assert.Equal(["\"a\" 1 advice", "null 4 problem", "7 5 problem", "null 6 problem", "null 7 problem", "9 8 advice"], lines[..^1].Select(Described));
+        Assert.Equal(["malformed-json", "out-of-range", "too-long", "too-deep"], lines[1..^2].Select(line => line.GetProperty("problem").GetProperty("errors")[0].GetProperty("code").GetString()));
+        Assert.Equal("""{"lines":6,"answers":2,"problems":4,"complete":true}""", lines[^1].GetProperty("end").GetRawText());
     }
 
     [Fact]
@@ -78,6 +79,15 @@ public class BatchTests(RunningService service)
 
         Assert.Equal(400, (int)response.StatusCode);
         Assert.Contains("full or triage", await response.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Batch_WrongMediaType_NamesTheOneThatIsRight()
+    {
+        var response = await service.Client.PostAsync("/v1/advice/batch", RunningService.Json("{}"));
+
+        Assert.Equal(415, (int)response.StatusCode);
+        Assert.Contains(MediaType, await response.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Fact]
