@@ -2,6 +2,7 @@ using System.Text.Json;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
 using Advice.Rules.Tests.Bench;
+using Advice.Symptoms;
 
 namespace Advice.Rules.Tests;
 
@@ -25,6 +26,17 @@ public sealed class SnapshotTests : IDisposable
         Assert.Equal(RepositoryRules.Book.Revision, book.Revision);
         var (parsed, read) = (new GiveAdvice(RepositoryRules.Book, new CaseClock()), new GiveAdvice(book, new CaseClock()));
         Assert.All(RepositoryCases.Sample, one => Assert.Equal(JsonSerializer.Serialize(parsed.To(one.Case.Given)), JsonSerializer.Serialize(read.To(one.Case.Given))));
+    }
+
+    [Fact]
+    public void Load_SnapshotOfTheRepository_KnowsWhatWouldBeLearned()
+    {
+        CopyRepository();
+        RuleSets.Snapshot.Write(_rules.FullName);
+
+        var catalogue = RuleSetLoader.Load(_rules.FullName).Catalogue;
+        Assert.False(catalogue.Learned.IsEmpty);
+        Assert.True(new ComplaintReader(catalogue).Learned().Span.SequenceEqual(new ComplaintReader(RepositoryRules.Book.Catalogue).Learned().Span));
     }
 
     [Fact]

@@ -34,14 +34,13 @@ public static class RuleSetLoader
     /// <summary>Hash of the files of a folder.</summary>
     internal static string RevisionOf(string directory) => Revision.Of(Files(directory, new Problems()));
 
-    /// <summary>The files of a folder without errors, parsed.</summary>
-    internal static (IReadOnlyList<RuleFile> Files, IReadOnlyList<MappingNode> Nodes) Parse(string directory)
+    /// <summary>The files of a folder without errors, parsed, and what they say.</summary>
+    internal static (IReadOnlyList<RuleFile> Files, IReadOnlyList<MappingNode> Nodes, Catalogue Catalogue) Parse(string directory)
     {
         var problems = new Problems();
         var files = Files(directory, problems);
         var nodes = ParsedFiles.Of(files, problems);
-        Bound(nodes, new Tables(), problems);
-        return (files, nodes);
+        return (files, nodes, Bound(nodes, new Tables(), problems));
     }
 
     private static RuleBook Read(string directory, IReadOnlyList<string> overlays, Tables tables)
@@ -50,10 +49,10 @@ public static class RuleSetLoader
         var files = Files(directory, problems);
         var revision = Revision.Of(files);
         var sound = Snapshot.Read(directory, revision);
-        var nodes = sound ?? ParsedFiles.Of(files, problems);
+        var nodes = sound?.Files ?? ParsedFiles.Of(files, problems);
         if (overlays.Count > 0)
             return Laid(files, nodes, overlays, tables, problems);
-        return new RuleBook(Bound(nodes, tables, problems, isSound: sound is not null), revision, []);
+        return new RuleBook(Bound(nodes, tables, problems, isSound: sound is not null) with { Learned = sound?.Learned ?? default }, revision, []);
     }
 
     private static List<RuleFile> Files(string directory, Problems problems)

@@ -102,6 +102,9 @@ public sealed record Catalogue
     /// cause at their base rates, so that scaling all base rates changes no answer.</summary>
     public required FrozenDictionary<Sign, double> Leaks { get; init; }
 
+    /// <summary>What a <see cref="Symptoms.ComplaintReader"/> learned from these symptoms beforehand; empty where it is still to be learned.</summary>
+    public ReadOnlyMemory<byte> Learned { get; init; }
+
     /// <summary>Overlays over the shipped set, in the order in which they were laid.</summary>
     public IReadOnlyList<Overlay> Overlays { get; init; } = [];
 

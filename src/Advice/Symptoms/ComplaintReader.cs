@@ -36,17 +36,18 @@ public sealed class ComplaintReader
         : this(
             catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
             catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
-            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet())
+            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet(), catalogue.Learned)
     {
     }
 
     /// <summary>
     /// A reader of these symptoms, occasions and positions, and of the words for these systems, service items and topics. What phrases say of
-    /// <paramref name="grave"/> symptoms, by id, is never taken for chance.
+    /// <paramref name="grave"/> symptoms, by id, is never taken for chance. What another reader of the same symptoms <paramref name="learned"/> is not learned again.
     /// </summary>
     public ComplaintReader(
         IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
-        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null, IReadOnlySet<string>? grave = null)
+        IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null, IReadOnlySet<string>? grave = null,
+        ReadOnlyMemory<byte> learned = default)
     {
         var work = (services ?? []).ToList();
         var (known, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
@@ -58,9 +59,18 @@ public sealed class ComplaintReader
             known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
         circumstances = new(when, where, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
-        opinion = new(() => new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary));
+        opinion = new(() => learned.IsEmpty ? new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary) : new(learned));
         subject = new(topics ?? []);
         this.grave = grave ?? FrozenSet<string>.Empty;
+    }
+
+    /// <summary>What it learned from all phrases and sentences, so that a reader of the same need not.</summary>
+    public ReadOnlyMemory<byte> Learned()
+    {
+        using var content = new MemoryStream();
+        using var writer = new BinaryWriter(content);
+        opinion.Value.Write(writer);
+        return content.ToArray();
     }
 
     /// <summary>Reads a complaint.</summary>

@@ -1,6 +1,4 @@
 using System.Buffers.Binary;
-using System.Collections.Frozen;
-using System.Numerics;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -24,7 +22,7 @@ internal sealed class LinearClassifier
     private const float Margin = 1;
 
     private readonly int meanings;
-    private readonly FrozenDictionary<string, float[]> weights;
+    private readonly Dictionary<string, TermWeights> weights;
 
     /// <summary>Learns from examples.</summary>
     /// <param name="meanings">How many meanings there are.</param>
@@ -39,7 +37,6 @@ internal sealed class LinearClassifier
             averaged.Add(term, new float[meanings]);
         }
 
-        weights = averaged.ToFrozenDictionary(StringComparer.Ordinal);
         var known = examples.Where(example => example.Terms.Count > 0).OrderBy(example => Place(example.Terms))
             .Select(example => (example.Meaning, Parts: Parts(example.Terms, latest), Averaged: Parts(example.Terms, averaged))).ToList();
         var (scores, steps) = (new float[meanings], meanings < 2 ? 0 : Passes * known.Count);
@@ -56,6 +53,29 @@ internal sealed class LinearClassifier
             Move(parts, own, rival, rate);
             Move(sums, own, rival, rate * (steps - step) / steps);
         }
+
+        weights = averaged.ToDictionary(term => term.Key, term => TermWeights.Of(term.Value), StringComparer.Ordinal);
+    }
+
+    /// <summary>What <see cref="Write"/> wrote.</summary>
+    public LinearClassifier(BinaryReader bytes)
+    {
+        (meanings, var terms) = (bytes.Read7BitEncodedInt(), bytes.Read7BitEncodedInt());
+        weights = new(terms, StringComparer.Ordinal);
+        for (var i = 0; i < terms; i++)
+            weights.Add(bytes.ReadString(), TermWeights.Read(bytes, meanings));
+    }
+
+    /// <summary>Writes what was learned, to the bit.</summary>
+    public void Write(BinaryWriter bytes)
+    {
+        bytes.Write7BitEncodedInt(meanings);
+        bytes.Write7BitEncodedInt(weights.Count);
+        foreach (var (term, own) in weights)
+        {
+            bytes.Write(term);
+            own.Write(bytes);
+        }
     }
 
     /// <summary>How much a text speaks for each meaning, by number; at best about 1 more for its own than for any other.</summary>
@@ -63,7 +83,8 @@ internal sealed class LinearClassifier
     public float[] Scores(IReadOnlyDictionary<string, double> text)
     {
         var scores = new float[meanings];
-        Score(Parts(text, weights), scores);
+        foreach (var (own, share) in Parts(text, weights))
+            own.AddTo(scores, share);
         return scores;
     }
 
@@ -72,7 +93,7 @@ internal sealed class LinearClassifier
         BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', terms.Keys.Order(StringComparer.Ordinal)))));
 
     /// <summary>The weights of the terms of a text with the share that each term has in it, those of unknown terms left out.</summary>
-    private static (float[] Weights, float Share)[] Parts(IReadOnlyDictionary<string, double> text, IReadOnlyDictionary<string, float[]> weights)
+    private static (T Weights, float Share)[] Parts<T>(IReadOnlyDictionary<string, double> text, Dictionary<string, T> weights)
     {
         var length = Math.Sqrt(text.Values.Sum(weight => weight * weight));
         return [.. text.Where(term => weights.ContainsKey(term.Key)).Select(term => (weights[term.Key], (float)(term.Value / length)))];
@@ -82,13 +103,7 @@ internal sealed class LinearClassifier
     {
         Array.Clear(scores);
         foreach (var (weights, share) in parts)
-        {
-            var i = 0;
-            for (; i <= scores.Length - Vector<float>.Count; i += Vector<float>.Count)
-                (new Vector<float>(scores, i) + (new Vector<float>(weights, i) * share)).CopyTo(scores, i);
-            for (; i < scores.Length; i++)
-                scores[i] += weights[i] * share;
-        }
+            TermWeights.Add(weights, share, scores);
     }
 
     private static int Rival(float[] scores, int own)

@@ -22,7 +22,6 @@ internal sealed class SecondOpinion
     private readonly Dictionary<string, int> numbers;
     private readonly Lazy<(TermVectors Phrases, TermVectors Symptoms)> vectors;
     private readonly LinearClassifier classifier;
-    private readonly IReadOnlyDictionary<string, double>[] words;
 
     /// <summary>An opinion by the phrases, sentences, names and questions of these symptoms.</summary>
     /// <param name="known">The symptoms.</param>
@@ -30,17 +29,37 @@ internal sealed class SecondOpinion
     public SecondOpinion(IReadOnlyList<Symptom> known, Vocabulary vocabulary)
     {
         Meanings = [.. known.Select(s => s.Id)];
-        numbers = known.Select((s, number) => (s.Id, number)).ToDictionary(s => s.Id, s => s.number, StringComparer.Ordinal);
+        numbers = Numbers(Meanings);
         var said = known.SelectMany((s, meaning) => s.Phrases.Concat(s.Sentences).Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()
             .Select(p => (Meaning: meaning, Words: vocabulary.ReadPhrase(p, w => w.Kind == WordKind.Content)))).ToList();
         var pairs = said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.WithPairs(p.Words))).ToList();
-        words = [.. pairs.GroupBy(p => p.Meaning).Select(own => Together(own.Select(p => p.Item2)))];
-        vectors = new(() => (new(pairs), new([.. words.Select((own, meaning) => (meaning, own))])));
+        vectors = new(() => (new(pairs), new([.. pairs.GroupBy(p => p.Meaning).Select(own => (own.Key, (IReadOnlyDictionary<string, double>)Together(own.Select(p => p.Item2))))])));
         classifier = new(known.Count, [.. said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.Of(p.Words)))]);
+    }
+
+    /// <summary>The opinion that <see cref="Write"/> wrote.</summary>
+    public SecondOpinion(ReadOnlyMemory<byte> written)
+    {
+        var bytes = new BinaryReader(new MemoryStream(written.ToArray()));
+        Meanings = [.. Enumerable.Range(0, bytes.Read7BitEncodedInt()).Select(_ => bytes.ReadString())];
+        numbers = Numbers(Meanings);
+        classifier = new(bytes);
+        vectors = new(() => (new(bytes), new(bytes)));
     }
 
     /// <summary>Ids of the symptoms, by number.</summary>
     public IReadOnlyList<string> Meanings { get; }
+
+    /// <summary>Writes all that it is formed from, to the bit.</summary>
+    public void Write(BinaryWriter bytes)
+    {
+        bytes.Write7BitEncodedInt(Meanings.Count);
+        foreach (var id in Meanings)
+            bytes.Write(id);
+        classifier.Write(bytes);
+        vectors.Value.Phrases.Write(bytes);
+        vectors.Value.Symptoms.Write(bytes);
+    }
 
     /// <summary>The opinion on a sentence.</summary>
     /// <param name="sentence">Its words that count.</param>
@@ -50,7 +69,7 @@ internal sealed class SecondOpinion
     internal int? Number(string symptom) => numbers.TryGetValue(symptom, out var number) ? number : null;
 
     /// <summary>Whether phrases of the symptom have a word.</summary>
-    internal bool Knows(int meaning, Word word) => words[meaning].ContainsKey(word.Term);
+    internal bool Knows(int meaning, Word word) => vectors.Value.Symptoms.Has(meaning, word.Term);
 
     /// <summary>How much a sentence speaks for each symptom by what was learned alone, which needs no pass over all phrases; by number.</summary>
     internal float[] Learned(IReadOnlyList<Word> sentence) => classifier.Scores(SentenceTerms.Of(sentence));
@@ -72,6 +91,9 @@ internal sealed class SecondOpinion
         var sum = odds.Sum();
         return [.. odds.Select(one => Math.Round(one / sum, 4))];
     }
+
+    private static Dictionary<string, int> Numbers(IReadOnlyList<string> meanings) =>
+        meanings.Select((id, number) => (id, number)).ToDictionary(s => s.id, s => s.number, StringComparer.Ordinal);
 
     private static Dictionary<string, double> Together(IEnumerable<IReadOnlyDictionary<string, double>> phrases) => phrases.SelectMany(p => p)
         .GroupBy(t => t.Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(t => t.Value), StringComparer.Ordinal);

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Collections.Frozen;
 
 namespace Advice.Symptoms;
 
@@ -9,7 +8,7 @@ namespace Advice.Symptoms;
 /// </summary>
 internal sealed class TermVectors
 {
-    private readonly FrozenDictionary<string, Entry> byTerm;
+    private readonly Dictionary<string, Entry> byTerm;
     private readonly (int Meaning, int End)[] blocks;
     private readonly int documents;
     private readonly double unknown;
@@ -19,7 +18,7 @@ internal sealed class TermVectors
     public TermVectors(IReadOnlyList<(int Meaning, IReadOnlyDictionary<string, double> Terms)> documents)
     {
         this.documents = documents.Count;
-        unknown = Math.Log(Math.Max(2, documents.Count));
+        unknown = Unknown(documents.Count);
         var rarity = documents.SelectMany(d => d.Terms.Keys).GroupBy(t => t, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => Math.Log((double)documents.Count / g.Count()), StringComparer.Ordinal);
         var lists = rarity.Keys.ToDictionary(t => t, _ => new List<(int, float)>(), StringComparer.Ordinal);
@@ -33,8 +32,58 @@ internal sealed class TermVectors
             }
         }
 
-        byTerm = lists.ToFrozenDictionary(p => p.Key, p => new Entry(rarity[p.Key], [.. p.Value]), StringComparer.Ordinal);
+        byTerm = lists.ToDictionary(p => p.Key, p => new Entry(rarity[p.Key], [.. p.Value]), StringComparer.Ordinal);
         blocks = [.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).Select(g => (g.Key, g.Max(d => d.End)))];
+    }
+
+    /// <summary>What <see cref="Write"/> wrote.</summary>
+    public TermVectors(BinaryReader bytes)
+    {
+        documents = bytes.Read7BitEncodedInt();
+        unknown = Unknown(documents);
+        blocks = new (int, int)[bytes.Read7BitEncodedInt()];
+        for (var i = 0; i < blocks.Length; i++)
+            blocks[i] = (bytes.Read7BitEncodedInt(), bytes.Read7BitEncodedInt());
+        var terms = bytes.Read7BitEncodedInt();
+        byTerm = new(terms, StringComparer.Ordinal);
+        for (var i = 0; i < terms; i++)
+        {
+            var (term, rarity, parts) = (bytes.ReadString(), bytes.ReadDouble(), new (int, float)[bytes.Read7BitEncodedInt()]);
+            for (var j = 0; j < parts.Length; j++)
+                parts[j] = (bytes.Read7BitEncodedInt(), bytes.ReadSingle());
+            byTerm.Add(term, new(rarity, parts));
+        }
+    }
+
+    /// <summary>Whether a document has a term.</summary>
+    /// <param name="document">Its number in their order.</param>
+    /// <param name="term">The term.</param>
+    public bool Has(int document, string term) =>
+        byTerm.TryGetValue(term, out var entry) && (entry.IsEverywhere || Array.Exists(entry.Parts, part => part.Document == document));
+
+    /// <summary>Writes the vectors, to the bit.</summary>
+    public void Write(BinaryWriter bytes)
+    {
+        bytes.Write7BitEncodedInt(documents);
+        bytes.Write7BitEncodedInt(blocks.Length);
+        foreach (var (meaning, end) in blocks)
+        {
+            bytes.Write7BitEncodedInt(meaning);
+            bytes.Write7BitEncodedInt(end);
+        }
+
+        bytes.Write7BitEncodedInt(byTerm.Count);
+        foreach (var (term, entry) in byTerm)
+        {
+            bytes.Write(term);
+            bytes.Write(entry.Rarity);
+            bytes.Write7BitEncodedInt(entry.Parts.Length);
+            foreach (var (document, part) in entry.Parts)
+            {
+                bytes.Write7BitEncodedInt(document);
+                bytes.Write(part);
+            }
+        }
     }
 
     /// <summary>Adds to the score of each meaning how near the text is to it, 0 … 1, times a share.</summary>
@@ -69,5 +118,11 @@ internal sealed class TermVectors
         ArrayPool<float>.Shared.Return(near);
     }
 
-    private sealed record Entry(double Rarity, (int Document, float Part)[] Parts);
+    private static double Unknown(int documents) => Math.Log(Math.Max(2, documents));
+
+    private sealed record Entry(double Rarity, (int Document, float Part)[] Parts)
+    {
+        /// <summary>What all documents have tells none from another, and no document lists it.</summary>
+        public bool IsEverywhere => Rarity == 0;
+    }
 }

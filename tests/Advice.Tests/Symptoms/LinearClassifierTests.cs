@@ -60,6 +60,21 @@ public class LinearClassifierTests
     public void Scores_OfAllMeanings_AddUpToNothing() => Examples.Sample(examples =>
         Assert.InRange(new LinearClassifier(4, examples).Scores(Terms("abcdefgh")).Sum(), -1e-4, 1e-4));
 
+    /// <summary>With 4 meanings terms have a row of weights, with 400 a list: neither changes a bit.</summary>
+    [Theory]
+    [InlineData(4)]
+    [InlineData(400)]
+    public void Scores_WrittenAndRead_AreTheSameToTheBit(int meanings) => Examples.Sample(examples =>
+    {
+        var learned = new LinearClassifier(meanings, examples);
+        using var content = new MemoryStream();
+        learned.Write(new BinaryWriter(content));
+        content.Position = 0;
+        var read = new LinearClassifier(new BinaryReader(content));
+
+        return content.Position == content.Length && learned.Scores(Terms("abcdefgh")).SequenceEqual(read.Scores(Terms("abcdefgh")));
+    });
+
     private static int Highest(float[] scores) => Array.IndexOf(scores, scores.Max());
 
     private static Dictionary<string, double> Terms(IEnumerable<char> letters) => letters.Distinct().ToDictionary(letter => letter.ToString(), _ => 1.0);
