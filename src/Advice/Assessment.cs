@@ -41,7 +41,7 @@ public sealed class Assessment(IRuleBook rules)
         // A denial brings no suspect, and says nothing of one beside those that other signs brought.
         var suspicion = _suspecting.Suspect(report.Present ? evidence : evidence with { Links = [.. evidence.Links.Where(link => touched.Contains(link.Fault))] }, vehicle.Faults);
         var mayDrive = !Advised.Forbid(advised.Case, session.LimitDriving(suspicion.ByFault));
-        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, vehicle.Checks, mayDrive));
+        return new Prospect(suspicion.Raised is [var likeliest, ..] ? likeliest : null, _steps.First(advised.Case, suspicion, _steps.With(report, advised.Case, vehicle.Checks), mayDrive));
     }
 
     private OnVehicle On(Case @case) => new(_suspecting.On(@case), _steps.On(@case));

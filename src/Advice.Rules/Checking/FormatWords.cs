@@ -57,6 +57,7 @@ internal static class FormatWords
         ["owner"] = TopicKind.Owner,
         ["kind"] = TopicKind.Kind,
         ["anyKind"] = TopicKind.AnyKind,
+        ["nothing"] = TopicKind.Nothing,
     };
 
     /// <summary>The least training that a piece of work needs.</summary>

@@ -38,4 +38,7 @@ public enum TopicKind
 
     /// <summary>Any vehicle.</summary>
     AnyKind,
+
+    /// <summary>Its words are whole sentences that tell of nothing that is wrong with a vehicle.</summary>
+    Nothing,
 }

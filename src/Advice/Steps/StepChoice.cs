@@ -1,6 +1,7 @@
 using Advice.Knowledge;
 using Advice.Ranking;
 using Advice.Suspects;
+using Advice.Symptoms;
 
 namespace Advice.Steps;
 
@@ -8,6 +9,7 @@ namespace Advice.Steps;
 public sealed class StepChoice(Catalogue catalogue)
 {
     private readonly Finders _finders = new(catalogue);
+    private readonly HashSet<string> _forbidding = [.. catalogue.Checks.Values.SelectMany(check => check.Without)];
 
     /// <summary>The steps, best first, as many as the case asks for. A check that was done is not advised again.</summary>
     /// <param name="case">The case.</param>
@@ -63,6 +65,9 @@ public sealed class StepChoice(Catalogue catalogue)
 
     /// <summary>What a case says of checks, to be reckoned when first asked for.</summary>
     internal ChecksInCase On(Case @case) => new(_finders.Needs, _finders.Checks, @case);
+
+    /// <summary>What a case with one more report says of checks: the same, unless the report forbids some.</summary>
+    internal ChecksInCase With(Report report, Case @case, ChecksInCase known) => report.Present && _forbidding.Contains(report.Symptom) ? On(@case.With(report)) : known;
 
     private static double[] Weights(IReadOnlyList<Suspect> raised) => [.. raised.Select(suspect => suspect.Weight)];
 

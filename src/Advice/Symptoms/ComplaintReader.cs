@@ -23,20 +23,16 @@ public sealed class ComplaintReader
     private static readonly FrozenSet<string> Complaining = WordSet.Of("unsafe dangerous danger hazard suddenly recall crash crashed stranded towed happened happens happening");
 
     private readonly Vocabulary vocabulary;
-    private readonly PhraseIndex symptoms;
-    private readonly Circumstances circumstances;
-    private readonly Lazy<SecondOpinion> opinion;
-    private readonly SystemWords systems;
+    private readonly ReadingKnowledge known;
     private readonly ServiceWords services;
     private readonly Subject subject;
-    private readonly IReadOnlySet<string> grave;
 
     /// <summary>A reader with all words of a rule set. What phrases say of a symptom that a rule to stop asks for is never taken for chance.</summary>
     public ComplaintReader(Catalogue catalogue)
         : this(
             catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values, catalogue.Systems,
             catalogue.Services.Values.OrderBy(item => item.Id, StringComparer.Ordinal), catalogue.Topics,
-            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop).SelectMany(rule => rule.Symptoms).ToHashSet(), catalogue.Learned)
+            catalogue.Rules.Values.OfType<DrivingRule>().Where(rule => rule.Advice == DrivingAdvice.Stop && rule.Symptoms.Count == 1).SelectMany(rule => rule.Symptoms).ToHashSet(), catalogue.Learned, new(catalogue))
     {
     }
 
@@ -48,20 +44,28 @@ public sealed class ComplaintReader
         IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems = null,
         IEnumerable<ServiceItem>? services = null, IReadOnlyList<Topic>? topics = null, IReadOnlySet<string>? grave = null,
         ReadOnlyMemory<byte> learned = default)
+        : this(symptoms, occasions, positions, systems, services, topics, grave, learned, Bearers.Any)
+    {
+    }
+
+    private ComplaintReader(
+        IEnumerable<Symptom> symptoms, IEnumerable<Occasion> occasions, IEnumerable<Position> positions, IReadOnlyList<VehicleSystem>? systems,
+        IEnumerable<ServiceItem>? services, IReadOnlyList<Topic>? topics, IReadOnlySet<string>? grave, ReadOnlyMemory<byte> learned, Bearers bearers)
     {
         var work = (services ?? []).ToList();
-        var (known, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
-        vocabulary = new(known.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
+        var (signs, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
+        vocabulary = new(signs.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
             .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
-        this.systems = new(systems ?? [], vocabulary);
         this.services = new(work, vocabulary);
-        this.symptoms = new(
-            known.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false);
-        circumstances = new(when, where, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
-        opinion = new(() => learned.IsEmpty ? new([.. known.Where(s => !troubles.Contains(s.Id))], vocabulary) : new(learned));
+        known = new(
+            new(signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false),
+            new(when, where, vocabulary),
+            new(systems ?? [], vocabulary),
+            new(() => !learned.IsEmpty ? new(learned) : new(
+                [.. signs.Where(s => !troubles.Contains(s.Id))], [.. (topics ?? []).Where(topic => topic.Kind == TopicKind.Nothing).SelectMany(topic => topic.Words)], vocabulary)),
+            grave ?? FrozenSet<string>.Empty, bearers);
         subject = new(topics ?? []);
-        this.grave = grave ?? FrozenSet<string>.Empty;
     }
 
     /// <summary>What it learned from all phrases and sentences, so that a reader of the same need not.</summary>
@@ -69,7 +73,7 @@ public sealed class ComplaintReader
     {
         using var content = new MemoryStream();
         using var writer = new BinaryWriter(content);
-        opinion.Value.Write(writer);
+        known.Opinion.Value.Write(writer);
         return content.ToArray();
     }
 
@@ -85,7 +89,7 @@ public sealed class ComplaintReader
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
             word => told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
             () => told.Value.Reports.Any(report => report.Confidence >= Clear && heard.Count(w => w.Kind == WordKind.Content && report.Start <= w.Start && w.Start < report.End) >= LeastClearWords)
-                && systems.Find(complaint, heard).Any());
+                && known.Systems.Find(complaint, heard).Any());
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));
         var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
         var codes = TroubleCodeScanner.Scan(complaint, all);
@@ -93,7 +97,7 @@ public sealed class ComplaintReader
         var reading = elsewhere.Count == 0 ? told.Value : Read(complaint, words, patient: false);
         if (reading.Reports.Count == 0)
             reading = Read(complaint, words, patient: true);
-        var mentions = systems.Find(complaint, words).ToList();
+        var mentions = known.Systems.Find(complaint, words).ToList();
         var drives = subject.IsDriving(raw);
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
@@ -128,7 +132,7 @@ public sealed class ComplaintReader
 
     private SentencesRead Read(string complaint, List<Word> words, bool patient)
     {
-        var reading = new SentenceReader(complaint, words, symptoms, circumstances, opinion, grave, patient);
+        var reading = new SentenceReader(complaint, words, known, patient);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
         return new(reading.Reports(), understood, reading.Unsure);
     }

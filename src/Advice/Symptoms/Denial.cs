@@ -11,7 +11,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         unusual abnormal excessive weird make such one single hint trace drop whiff out
         """);
 
-    private static readonly FrozenSet<string> Calm = WordSet.Of("fine ok okay alright perfect perfectly normal normally good great healthy smooth smoothly quiet silent");
+    private static readonly FrozenSet<string> Calm = WordSet.Of("fine ok okay alright perfect perfectly normal normally good great nice nicely healthy smooth smoothly quiet silent");
 
     private static readonly FrozenSet<string> AtOnce = WordSet.Of("first right straight instantly easily");
 
@@ -102,7 +102,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         {
             if (IsCalm(i))
                 return true;
-            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "on" or "after" or "over" or "first" or "tim" or "right" or "straight"))
+            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "only" or "on" or "after" or "over" or "first" or "tim" or "right" or "straight") && !(i > 0 && words[i - 1].Surface == "as"))
                 return IsNegator(i) || None.Contains(words[i].Surface) || words[i].Surface == "stops" || (easing.IsAt(i) && !NegatedBefore(i));
         }
 

@@ -13,6 +13,9 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
     /// <summary>Whether the phrase has words that the text lacks.</summary>
     public bool IsPartial { get; init; }
 
+    /// <summary>Whether it is no phrase but what was learned says of these words.</summary>
+    public bool IsLearned { get; init; }
+
     /// <summary>The words that no other phrase may use. A part may have several faults: "the wipers streak and rattle".</summary>
     public IReadOnlyList<Word> Taken => Classed.Count > 0 ? Classed : Words;
 
@@ -22,9 +25,15 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
     /// <summary>Its last word.</summary>
     public Word Last => Words[^1];
 
-    /// <summary>Whether another phrase has some of its words and the negation right before it: "no fuel pressure" says more than "fuel pressure".</summary>
+    /// <summary>Whether words of it stand in a clause.</summary>
+    public bool IsIn(int clause) => Words.Any(word => word.Clause == clause);
+
+    /// <summary>
+    /// Whether another phrase has some of its words and the negation right before it, "no fuel pressure" says more than "fuel pressure", or one that it passes over.
+    /// </summary>
     public bool LeavesOutNegation(PhraseMatch other) =>
-        other.Words.Any(w => w.Term is "not" or "no" && w.Index == First.Index - 1) && other.Words.Count(Words.Contains) > 1;
+        other.Words.Any(w => w.Term is "not" or "no" && (w.Index == First.Index - 1 || (First.Index < w.Index && w.Index < Last.Index && !Words.Contains(w) && other.Meaning == Meaning)))
+        && other.Words.Count(Words.Contains) > (other.Meaning == Meaning ? 0 : 1);
 
     /// <summary>Whether it is a part of a longer phrase: "brake hard" of "when I brake hard".</summary>
     public bool IsWithin(PhraseMatch longer) => longer.Words.Count > Words.Count && Words.All(longer.Words.Contains);

@@ -12,12 +12,15 @@ internal sealed class Resemblance
     private const double Sure = 0.6;
 
     /// <summary>From this probability on, and from so many times that of what a phrase says, the sentence is read so and not as the phrase says.</summary>
-    private const double SureAgainst = 0.8;
-    private const double TimesAgainst = 30;
+    private const double SureAgainst = 0.7;
+    private const double TimesAgainst = 15;
 
-    /// <summary>A phrase of more words is hardly found by chance: it takes more against it.</summary>
-    private const int ManyWords = 3;
-    private const double TimesAgainstMany = 200;
+    /// <summary>A word of trouble is seldom said of nothing.</summary>
+    private const double SureOfNothing = 0.95;
+
+    /// <summary>A phrase of some words that is read so surely is hardly found by chance: it takes more against it.</summary>
+    private const double Clear = 0.85;
+    private const double TimesAgainstClear = 100;
 
     private const int LeastShared = 2;
 
@@ -49,17 +52,21 @@ internal sealed class Resemblance
     /// <param name="most">How many to name.</param>
     public IReadOnlyList<Guess> Of(int most) =>
     [
-        .. probabilities.Value.Select((probability, meaning) => new Guess(opinion.Meanings[meaning], probability)).Where(g => g.Confidence >= LeastGuess)
+        .. opinion.Meanings.Select((symptom, meaning) => new Guess(symptom, probabilities.Value[meaning])).Where(g => g.Confidence >= LeastGuess)
             .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(most),
     ];
 
     /// <summary>What the sentence surely says though no phrase says so; null where it is not sure, or where it denies something that is not denied there too.</summary>
-    public PhraseMatch? Clear() => Sureness(Sure);
+    public PhraseMatch? Surest() => Sureness(Sure);
 
     /// <summary>What the sentence surely says in place of what a phrase says; null where the phrase may be right.</summary>
     public PhraseMatch? Instead(PhraseMatch match) =>
         !IsLearned(match) && Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
-            && Of(clear) > (match.Words.Count < ManyWords || match.IsPartial ? TimesAgainst : TimesAgainstMany) * Of(match) ? clear : null;
+            && Of(clear) > Times(match) * Of(match) ? clear : null;
+
+    /// <summary>Whether the sentence surely tells of nothing, so that what a phrase says was found by chance.</summary>
+    public bool IsNothing(PhraseMatch match) =>
+        !IsLearned(match) && probabilities.Value[^1] is var nothing && nothing >= (match.Words.Any(w => w.Is("<trouble>")) ? SureOfNothing : SureAgainst) && nothing > Times(match) * Of(match);
 
     /// <summary>Whether what was learned says the same: most phrases need nothing more.</summary>
     private bool IsLearned(PhraseMatch match) => opinion.Number(match.Meaning) is { } number && Array.IndexOf(learned.Value, learned.Value.Max()) == number;
@@ -70,6 +77,8 @@ internal sealed class Resemblance
         var own = clear.Words.Where(w => !match.Words.Contains(w) && !Empty.Contains(w.Surface) && !Knows(match, w)).ToList();
         return own.Count > 0 && !own.Exists(w => sentence.Any(before => before.Term is "not" or "no" && before.Index < w.Index && w.Index - before.Index <= 2));
     }
+
+    private static double Times(PhraseMatch match) => match.Words.Count > 1 && match.Confidence >= Clear ? TimesAgainstClear : TimesAgainst;
 
     private bool Knows(PhraseMatch match, Word word) => opinion.Number(match.Meaning) is { } number && opinion.Knows(number, word);
 
@@ -83,6 +92,6 @@ internal sealed class Resemblance
         var number = opinion.Number(surest[0].Symptom)!.Value;
         var shared = sentence.Where(w => opinion.Knows(number, w)).ToList();
         var denied = sentence.Any(w => w.Term is "not" or "no" && !shared.Contains(w));
-        return denied || shared.Count(w => !Empty.Contains(w.Surface)) < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count);
+        return denied || shared.Count(w => !Empty.Contains(w.Surface)) < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count) { IsLearned = true };
     }
 }

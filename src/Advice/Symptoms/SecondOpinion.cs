@@ -25,16 +25,17 @@ internal sealed class SecondOpinion
 
     /// <summary>An opinion by the phrases, sentences, names and questions of these symptoms.</summary>
     /// <param name="known">The symptoms.</param>
+    /// <param name="nothing">Sentences that tell of none of them.</param>
     /// <param name="vocabulary">Reads their phrases.</param>
-    public SecondOpinion(IReadOnlyList<Symptom> known, Vocabulary vocabulary)
+    public SecondOpinion(IReadOnlyList<Symptom> known, IReadOnlyList<string> nothing, Vocabulary vocabulary)
     {
         Meanings = [.. known.Select(s => s.Id)];
         numbers = Numbers(Meanings);
-        var said = known.SelectMany((s, meaning) => s.Phrases.Concat(s.Sentences).Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()
-            .Select(p => (Meaning: meaning, Words: vocabulary.ReadPhrase(p, w => w.Kind == WordKind.Content)))).ToList();
+        var said = known.Select(s => s.Phrases.Concat(s.Sentences).Append(s.Name.Plain).Append(s.Name.Trade).Append(s.Ask).Distinct()).Append(nothing)
+            .SelectMany((texts, meaning) => texts.Select(text => (Meaning: meaning, Words: vocabulary.ReadPhrase(text, w => w.Kind == WordKind.Content)))).ToList();
         var pairs = said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.WithPairs(p.Words))).ToList();
         vectors = new(() => (new(pairs), new([.. pairs.GroupBy(p => p.Meaning).Select(own => (own.Key, (IReadOnlyDictionary<string, double>)Together(own.Select(p => p.Item2))))])));
-        classifier = new(known.Count, [.. said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.Of(p.Words)))]);
+        classifier = new(known.Count + 1, [.. said.Select(p => (p.Meaning, (IReadOnlyDictionary<string, double>)SentenceTerms.Of(p.Words)))]);
     }
 
     /// <summary>The opinion that <see cref="Write"/> wrote.</summary>
@@ -47,7 +48,7 @@ internal sealed class SecondOpinion
         vectors = new(() => (new(bytes), new(bytes)));
     }
 
-    /// <summary>Ids of the symptoms, by number.</summary>
+    /// <summary>Ids of the symptoms, by number; the number after the last stands for none of them.</summary>
     public IReadOnlyList<string> Meanings { get; }
 
     /// <summary>Writes all that it is formed from, to the bit.</summary>

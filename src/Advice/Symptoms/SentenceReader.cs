@@ -5,14 +5,9 @@ namespace Advice.Symptoms;
 /// <summary>Reads the sentences of one text in order and collects what they report.</summary>
 /// <param name="text">The text.</param>
 /// <param name="words">Its words.</param>
-/// <param name="symptoms">The phrases of symptoms.</param>
-/// <param name="circumstances">The phrases of occasions and positions.</param>
-/// <param name="opinion">What a sentence resembles as a whole.</param>
-/// <param name="grave">Symptoms that may forbid driving.</param>
+/// <param name="known">What is known whatever the text.</param>
 /// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
-internal sealed class SentenceReader(
-    string text, IReadOnlyList<Word> words, PhraseIndex symptoms, Circumstances circumstances, Lazy<SecondOpinion> opinion,
-    IReadOnlySet<string> grave, bool patient = false)
+internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, ReadingKnowledge known, bool patient = false)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
@@ -29,6 +24,7 @@ internal sealed class SentenceReader(
     private static readonly FrozenSet<string> Referring = WordSet.Of("happens happen happened happening occurs occurred only mostly mainly especially worse");
 
     private readonly bool[] used = new bool[words.Count];
+    private readonly Lazy<List<SystemMention>> mentions = new(() => [.. known.Systems.Find(text, words)]);
     private readonly List<Statement> statements = [];
     private List<Statement> before = [];
     private List<string> scene = [];
@@ -37,15 +33,15 @@ internal sealed class SentenceReader(
     /// <returns>Whether anything was recognised.</returns>
     public bool Read(IReadOnlyList<Word> sentence)
     {
-        var possible = circumstances.Find(sentence);
+        var possible = known.Circumstances.Find(sentence);
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
-        var candidates = symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !ServiceWords.IsWorkDone(s, sentence)).ToList();
+        var candidates = known.Symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !IsBeside(s, sentence)).ToList();
         candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
-        var resemblance = new Lazy<Resemblance>(() => opinion.Value.On(content));
+        var resemblance = new Lazy<Resemblance>(() => known.Opinion.Value.On(content));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         if (found.Count > 0)
             Reconsider(found, content, resemblance);
-        else if (patient && resemblance.Value.Clear() is { } alike && !new Denial(words, used).Governs(alike))
+        else if (patient && resemblance.Value.Surest() is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         var here = Stated(found, sentence, candidates, resemblance);
         foreach (var (statement, position) in Within(here, possible))
@@ -65,6 +61,10 @@ internal sealed class SentenceReader(
         Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(resemblance.Value.Of(MostGuesses)))]);
         return false;
     }
+
+    /// <summary>Whether a phrase tells of work that was done, of what a person does or of a part that cannot do it.</summary>
+    private bool IsBeside(PhraseMatch match, IReadOnlyList<Word> sentence) =>
+        ServiceWords.IsWorkDone(match, sentence) || PersonActing.Is(match, words) || known.Bearers.Denies(match, sentence, mentions);
 
     /// <summary>What the sentences that were not understood may mean, by their number.</summary>
     public Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure { get; } = [];
@@ -86,29 +86,54 @@ internal sealed class SentenceReader(
     }
 
     /// <summary>
-    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What may forbid driving stays.
+    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What may forbid driving gives way only to
+    /// what may forbid it too.
     /// </summary>
     private void Reconsider(List<PhraseMatch> found, List<Word> content, Lazy<Resemblance> resemblance)
     {
         var denial = new Denial(words, used);
-        foreach (var match in found.FindAll(f => !grave.Contains(f.Meaning) && !denial.Governs(f) && !denial.IsFeared(f)))
+        var first = found.ToList();
+        foreach (var match in first.FindAll(f => !denial.Governs(f) && !denial.IsFeared(f)))
         {
-            // What other phrases say is left out: a sentence may tell of several things.
-            var own = content.FindAll(w => match.Words.Contains(w) || !found.Exists(f => f.Words.Contains(w)));
+            // What other phrases say is left out, and the clauses in which they say it: a sentence may tell of several things.
+            var own = content.FindAll(w => match.Words.Contains(w) || !first.Exists(f => f != match && (f.Words.Contains(w) || (f.IsIn(w.Clause) && !match.IsIn(w.Clause)))));
             // A phrase that is all that is said was written for just that.
             if (own.Count == match.Words.Count)
                 continue;
-            var judged = own.Count == content.Count ? resemblance.Value : opinion.Value.On(own);
-            if (judged.Instead(match) is not { } better || denial.Governs(better) || denial.IsFeared(better))
+            var judged = own.Count == content.Count ? resemblance.Value : known.Opinion.Value.On(own);
+            var better = judged.Instead(match);
+            // What is said already is said by other words; and words beside a sign that the sentence as a whole tells of belong to that sign.
+            if (better is not null && (found.Exists(f => f.Meaning == better.Meaning) || first.Exists(f => f != match && resemblance.Value.Of(1) is [var whole] && whole.Symptom == f.Meaning)))
                 continue;
-            found.Remove(match);
-            foreach (var word in match.Words.Where(w => !better.Words.Contains(w) && !found.Exists(f => f.Words.Contains(w))))
-                used[word.Index] = false;
-            if (!found.Exists(f => f.Meaning == better.Meaning))
-                found.Add(better);
+            if (known.Grave.Contains(match.Meaning) ? better is not null && known.Grave.Contains(better.Meaning) : better is not null || judged.IsNothing(match))
+                Replace(match, better, found, denial);
         }
 
+        found.RemoveAll(f => found.Exists(longer => longer.IsLearned && f.IsWithin(longer)));
         found.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
+    }
+
+    /// <summary>Puts what is said in the place of what a phrase says, unless it is denied there.</summary>
+    private void Replace(PhraseMatch match, PhraseMatch? better, List<PhraseMatch> found, Denial denial)
+    {
+        var before = used.ToArray();
+        found.Remove(match);
+        foreach (var word in match.Words.Where(w => !found.Exists(f => f.Words.Contains(w))))
+            used[word.Index] = false;
+        if (better is null)
+            return;
+        // Its other words stay free for occasions and positions.
+        foreach (var word in better.Words.Where(w => w.Term is "not" or "no" || match.Words.Contains(w)))
+            used[word.Index] = true;
+        if (denial.Governs(better) || denial.IsFeared(better))
+        {
+            before.CopyTo(used, 0);
+            found.Add(match);
+        }
+        else
+        {
+            found.Add(better);
+        }
     }
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, Lazy<Resemblance> resemblance)
@@ -145,7 +170,7 @@ internal sealed class SentenceReader(
     /// <summary>The occasions of a sentence that sets the scene for the next one and says nothing else: "It is raining. The wipers smear."</summary>
     private List<string> Scene(List<PhraseMatch> around, List<Word> content)
     {
-        var occasions = around.FindAll(c => !circumstances.IsPosition(c));
+        var occasions = around.FindAll(c => !known.Circumstances.IsPosition(c));
         var denial = new Denial(words, used);
         return content.Count(w => !around.Exists(c => c.Words.Contains(w))) > MostBesideScene || occasions.Exists(denial.IsWell)
             ? [] : [.. occasions.Select(c => c.Meaning)];
@@ -158,7 +183,7 @@ internal sealed class SentenceReader(
     private IEnumerable<(Statement Statement, PhraseMatch Circumstance)> Within(List<Statement> here, List<PhraseMatch> possible) =>
         from circumstance in Selection.Take(possible, new bool[words.Count])
         from statement in here
-        where circumstances.IsPosition(circumstance) && circumstance.Words.Any(statement.Match.Words.Contains)
+        where known.Circumstances.IsPosition(circumstance) && circumstance.Words.Any(statement.Match.Words.Contains)
             && circumstance.Words.Any(w => w.Kind == WordKind.Content && !statement.Match.Words.Contains(w))
             && circumstance.Words.All(w => !used[w.Index] || statement.Match.Words.Contains(w))
         select (statement, circumstance);
@@ -169,7 +194,7 @@ internal sealed class SentenceReader(
         var own = sentence.Where(w => w.Clause == clause && w.Kind == WordKind.Content).ToList();
         var candidates = here.Where(s => !s.IsException).ToList();
         var beside = attachment.Beside(candidates, circumstance, ahead: own is [{ Term: "when" }, ..]);
-        if (circumstances.IsPosition(circumstance))
+        if (known.Circumstances.IsPosition(circumstance))
         {
             var alone = own.All(w => circumstance.Words.Contains(w));
             var placed = beside.Where(s => alone || s.IsIn(clause)).ToList();
@@ -193,14 +218,14 @@ internal sealed class SentenceReader(
 
         if (candidates.Count == 0 && (sentence.Any(w => Referring.Contains(w.Surface)) || own.TrueForAll(w => w.Term == "when" || circumstance.Words.Contains(w))))
             beside = [.. before.Where(s => !s.IsException).TakeLast(1)];
-        foreach (var statement in beside.Where(s => s.Present || !circumstances.IsEvent(circumstance)))
+        foreach (var statement in beside.Where(s => s.Present || !known.Circumstances.IsEvent(circumstance)))
             statement.Occasions.Add(circumstance.Meaning);
         return beside.Count > 0;
     }
 
     private IEnumerable<Report> Reports(Statement statement)
     {
-        var occasions = circumstances.Narrowest(statement.Occasions);
+        var occasions = known.Circumstances.Narrowest(statement.Occasions);
         var words = Excerpt.Of(text, statement.Match.First.Start, statement.Match.Words.Max(w => w.End));
         var report = new Report(
             statement.Match.Meaning, occasions, statement.Position, statement.Present, words, statement.Match.Confidence)

@@ -25,7 +25,7 @@ public class ForeseenAnswersTests
             foreach (var (answer, foreseen) in answers.Zip(assessment.Foresee(advised, answers)))
             {
                 var after = assessment.Of(advised.Case.With(answer));
-                Assert.Equal(after.Steps.Select(step => step.Check.Id).FirstOrDefault(), foreseen.First?.Id);
+                Assert.True(after.Steps.Select(step => step.Check.Id).FirstOrDefault() == foreseen.First?.Id, $"{reported} + {answer.Symptom} {answer.Present}: {after.Steps.Select(step => step.Check.Id).FirstOrDefault()} {foreseen.First?.Id}");
                 Assert.Equal(after.Suspicion.Raised.Select(suspect => (suspect.Instance.Fault.Id, suspect.Instance.Place)).FirstOrDefault(), (foreseen.Likeliest?.Instance.Fault.Id, foreseen.Likeliest?.Instance.Place));
                 Assert.Equal(after.Suspicion.Raised.Select(suspect => suspect.Probability).FirstOrDefault(), foreseen.Likeliest?.Probability ?? 0);
                 _ = foreseen.Likeliest is null ? 0 : answer.Present ? suspected++ : denied++;

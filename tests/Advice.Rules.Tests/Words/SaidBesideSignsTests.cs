@@ -1,0 +1,41 @@
+using Advice.Symptoms;
+
+namespace Advice.Rules.Tests.Words;
+
+/// <summary>What is said beside the signs of a vehicle, in words that signs have: the real rules read nothing from it, and still the sign.</summary>
+public class SaidBesideSignsTests
+{
+    private static readonly ComplaintReader Reader = new(RepositoryRules.Book.Catalogue);
+
+    [Theory]
+    [InlineData("I opened the hood to check the oil")]
+    [InlineData("My neighbour knocked")]
+    [InlineData("We had it for three years and never had a problem with it")]
+    [InlineData("I was on my way home from work when it began")]
+    [InlineData("My boiler bangs at night")]
+    public void Read_NoSign_NothingIsReported(string complaint) => Assert.DoesNotContain(Reader.Read(complaint).Reports, report => report.Present);
+
+    [Theory]
+    [InlineData("The hood opened while driving", "bonnet-unlatched")]
+    [InlineData("Brake lights won't go off, my neighbour knocked to say they're on", "brake-lamps-stay-on")]
+    [InlineData("I opened the bonnet and the battery case was bulging", "battery-swollen")]
+    [InlineData("4 wheel drive wont go in, the light just keeps blinking", "four-wheel-drive-fails")]
+    public void Read_SignBesideIt_OnlyTheSign(string complaint, string symptom) =>
+        Assert.Equal([symptom], Reader.Read(complaint).Reports.Where(report => report.Present).Select(report => report.Symptom));
+
+    /// <summary>A part makes its own noise and not that of another.</summary>
+    [Theory]
+    [InlineData("The window makes a crunching noise", "grinding")]
+    [InlineData("The sunroof makes a grinding noise", "grinding")]
+    public void Read_NoiseOfAPartThatCannotBearIt_IsNotRead(string complaint, string not) =>
+        Assert.DoesNotContain(Reader.Read(complaint).Reports, report => report.Symptom == not);
+
+    [Fact]
+    public void Read_FineAtSteadySpeed_ShakesOnlyWhenBraking()
+    {
+        var reports = Reader.Read("The steering wheel shakes when I brake, but it's smooth as glass when I'm just cruising.").Reports;
+
+        Assert.Contains(reports, report => report is { Symptom: "steering-shake", Present: true } && report.Occasions.SequenceEqual(["braking"]));
+        Assert.Contains(reports, report => report is { Symptom: "steering-shake", Present: false } && report.Occasions.SequenceEqual(["steady-speed"]));
+    }
+}
