@@ -15,9 +15,6 @@ internal sealed class Resemblance
     private const double SureAgainst = 0.7;
     private const double TimesAgainst = 15;
 
-    /// <summary>A word of trouble is seldom said of nothing.</summary>
-    private const double SureOfNothing = 0.95;
-
     /// <summary>A phrase of some words that is read so surely is hardly found by chance: it takes more against it.</summary>
     private const double Clear = 0.85;
     private const double TimesAgainstClear = 100;
@@ -64,9 +61,9 @@ internal sealed class Resemblance
         !IsLearned(match) && Sureness(SureAgainst) is { } clear && match.Words.Any(clear.Words.Contains) && IsToldApart(clear, match)
             && Of(clear) > Times(match) * Of(match) ? clear : null;
 
-    /// <summary>Whether the sentence surely tells of nothing, so that what a phrase says was found by chance.</summary>
+    /// <summary>Whether the sentence surely tells of nothing, so that what a phrase says was found by chance. A word of trouble is not said of nothing.</summary>
     public bool IsNothing(PhraseMatch match) =>
-        !IsLearned(match) && probabilities.Value[^1] is var nothing && nothing >= (match.Words.Any(w => w.Is("<trouble>")) ? SureOfNothing : SureAgainst) && nothing > Times(match) * Of(match);
+        !IsLearned(match) && !match.Words.Any(w => w.Is("<trouble>")) && probabilities.Value[^1] is var nothing && nothing >= SureAgainst && nothing > Times(match) * Of(match);
 
     /// <summary>Whether what was learned says the same: most phrases need nothing more.</summary>
     private bool IsLearned(PhraseMatch match) => opinion.Number(match.Meaning) is { } number && Array.IndexOf(learned.Value, learned.Value.Max()) == number;

@@ -202,7 +202,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             return placed.Count > 0;
         }
 
-        if (own is [{ Term: "only" }, ..] or [{ Term: "but" }, { Term: "only" }, ..] && here.FindLast(s => s.Match.Last.Index < circumstance.First.Index) is { Present: false, Ceases: false } denied && !denied.IsIn(clause))
+        if (own is [{ Term: "only" }, ..] or [{ Term: "but" }, { Term: "only" }, ..] && here.FindLast(s => s.Match.Last.Index < circumstance.First.Index) is { Present: false, Ceases: false } denied && !denied.IsIn(clause) && !here.Exists(s => s.IsIn(clause)))
         {
             here.Add(denied.Only(circumstance));
             return true;
