@@ -93,6 +93,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     {
         var denial = new Denial(words, used);
         var first = found.ToList();
+        var whole = new Lazy<string?>(() => resemblance.Value.Of(1) is [var surest] ? surest.Symptom : null);
         foreach (var match in first.FindAll(f => !denial.Governs(f) && !denial.IsFeared(f)))
         {
             // What other phrases say is left out, and the clauses in which they say it: a sentence may tell of several things.
@@ -103,7 +104,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             var judged = own.Count == content.Count ? resemblance.Value : known.Opinion.Value.On(own);
             var better = judged.Instead(match);
             // What is said already is said by other words; and words beside a sign that the sentence as a whole tells of belong to that sign.
-            if (better is not null && (found.Exists(f => f.Meaning == better.Meaning) || first.Exists(f => f != match && resemblance.Value.Of(1) is [var whole] && whole.Symptom == f.Meaning)))
+            if (better is not null && (found.Exists(f => f.Meaning == better.Meaning) || first.Exists(f => f != match && f.Meaning == whole.Value)))
                 continue;
             if (known.Grave.Contains(match.Meaning) ? better is not null && known.Grave.Contains(better.Meaning) : better is not null || judged.IsNothing(match))
                 Replace(match, better, found, denial);
