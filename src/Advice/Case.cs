@@ -29,6 +29,12 @@ public sealed record Case
     /// <summary>How much the complaint speaks of each system that it names.</summary>
     public SystemsNamed Named { get; init; } = SystemsNamed.None;
 
+    /// <summary>What the complaint says of symptoms that were not read from it, each once.</summary>
+    public IReadOnlyList<Inkling> Inklings => Complaint?.Inklings ?? [];
+
+    /// <summary>What was read from the complaint; null = there is none.</summary>
+    internal ComplaintReading? Complaint { get; init; }
+
     /// <summary>Known trouble codes, ordered.</summary>
     public IReadOnlyList<string> Codes { get; init; } = [];
 

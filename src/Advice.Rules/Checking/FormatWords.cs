@@ -23,13 +23,14 @@ internal static class FormatWords
         ["vague"] = 0.30,
     };
 
-    /// <summary>What it costs a driver to tell whether a symptom is there, our estimate; what only others find is not asked for, since a "no" would say that nobody looked.</summary>
+    /// <summary>What it costs a driver to tell whether a symptom is there, our estimate; what only others find is not asked for, since a "no" would say that nobody looked, nor what everybody tells unasked.</summary>
     public static readonly Dictionary<string, double> Told = new(StringComparer.Ordinal)
     {
         ["at once"] = 1,
         ["by looking"] = 2,
         ["by trying"] = 3,
         ["by others"] = double.PositiveInfinity,
+        ["unasked"] = double.PositiveInfinity,
     };
 
     /// <summary>How a value is known.</summary>

@@ -5,7 +5,8 @@ namespace Advice.Rules.Checking;
 /// <summary>Binds symptoms, trouble codes, their families and their failure types.</summary>
 internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems problems)
 {
-    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "sentences", "source"];
+    private static readonly string[] SymptomMembers = ["id", "name", "plain", "specificity", "ask", "told", "answeredBy", "answeredOn", "phrases", "sentences", "source"];
+    private static readonly string[] AnswerMembers = ["symptom", "occasions"];
     private static readonly string[] CodeMembers = ["id", "meaning", "plain", "system", "source"];
 
     private static readonly string[] FailureTypeMembers = ["id", "starts", "name", "plain", "source"];
@@ -54,8 +55,17 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
             id, reader.TextPair("name"), reader.OneOf<double>("specificity", FormatWords.Specificity), reader.Text("ask"), reader.Texts("phrases"))
         {
             Sentences = reader.Texts("sentences"),
+            AnsweredBy = reader.Ids("answeredBy", tables.Symptoms),
+            AnsweredOn = reader.Has("answeredOn") ? [.. reader.Inners("answeredOn", "answer", AnswerMembers).Select(AnsweredOn)] : [],
             Effort = reader.Has("told") ? reader.OneOf<double>("told", FormatWords.Told) : 1,
         };
+    }
+
+    private AnsweredOn AnsweredOn(EntryReader reader)
+    {
+        if (!reader.Has("occasions"))
+            reader.Refuse(ErrorCode.MissingMember, "occasions", "'occasions' is missing; what answers it on any occasion stands in 'answeredBy'");
+        return new(reader.Id("symptom", tables.Symptoms), reader.Ids("occasions", tables.Occasions));
     }
 
     private TroubleCode Code(string id, EntryReader reader)

@@ -17,7 +17,7 @@ internal static class MemberOrder
         ["cautions"] = ["id", "text", "plain", "vehicle", "impliedBy", "source"],
         ["set-ups"] = ["id", "name", "order", "minutes", "doneBy", "drives", "includes", "raises", "cautions", "impliedBy", "without"],
         ["facts"] = ["id", "name", "values", "truth", "number", "kinds", "shares", "source"],
-        ["symptoms"] = ["id", "name", "plain", "specificity", "ask", "told", "phrases", "sentences", "source"],
+        ["symptoms"] = ["id", "name", "plain", "specificity", "ask", "told", "answeredBy", "answeredOn", "phrases", "sentences", "source"],
         ["codes"] = ["id", "meaning", "plain", "system", "source"],
         ["code-families"] = ["id", "starts", "name", "plain", "scope", "caveat", "source"],
         ["failure-types"] = ["id", "starts", "name", "plain", "source"],

@@ -25,7 +25,7 @@ internal sealed class ClarifyingQuestions(Catalogue catalogue)
             .Concat(reading.Case.Reports.SelectMany(report => report.Alternatives, (report, guess) => (guess, report.Words)))
             .ToLookup(one => one.guess.Confidence >= ComplaintReader.LeastGuess, one => Ask(one.guess.Symptom, one.Words, audience));
         var telling = questions.Select(question => _questions.Write(question, audience))
-            .Select(question => new IntakeQuestion(question.Ask, question.Symptom, null, question.IfYes, question.IfNo));
+            .Select(question => new IntakeQuestion(catalogue.Symptoms[question.Symptom].Ask, question.Symptom, question.About, question.IfYes, question.IfNo));
         var heard = reading.Case.Reports.Count > 0 || reading.Case.Codes.Count > 0 || reading.Case.Outcomes.Count > 0;
         var spokenOf = reading.Complaint.Mentions.Select(mention => mention.System).ToHashSet();
         var systems = heard ? null : Systems(reading).ToLookup(system => spokenOf.Contains(system.Id), system => Ask(system.Trouble!, null, audience));

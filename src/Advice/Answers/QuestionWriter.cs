@@ -10,8 +10,8 @@ internal sealed class QuestionWriter(Catalogue catalogue)
 {
     /// <summary>The question for that reader.</summary>
     public QuestionDocument Write(Question question, Audience audience) => new(
-        question.Symptom.Ask, question.Symptom.Id, Then(question.IfYes, Sentences.ThenNothingSuspected, audience),
-        Then(question.IfNo, Sentences.ThenSomethingElse, audience), Math.Round(question.Worth, 4));
+        question.About is { } words ? catalogue.Say(audience, Sentences.AsksAbout, words, question.Symptom.Ask) : question.Symptom.Ask, question.Symptom.Id, Then(question.IfYes, Sentences.ThenNothingSuspected, audience),
+        Then(question.IfNo, Sentences.ThenSomethingElse, audience), Math.Round(question.Worth, 4), question.About);
 
     private string Then(Prospect prospect, Sentence otherwise, Audience audience)
     {

@@ -51,6 +51,7 @@ public sealed class CaseReader(Catalogue catalogue, ComplaintReader complaints)
             Reports = Merged([.. said, .. _trouble.Of(reading, named, signs)]),
             SeveralVehicles = _several.AreIn(request.Complaint ?? ""),
             Unsure = request.Unsure.ToHashSet(),
+            Complaint = reading,
             Named = codes[true].Any() ? SystemsNamed.None : named,
             Codes = [.. codes[true]],
             Services = HistoryReading.Of(

@@ -42,6 +42,7 @@ public static class Sentences
         ThenSomethingElse = Of("then-something-else"),
         ThenItCounts = Of("then-it-counts", "symptom"),
         ThenLeftOut = Of("then-left-out"),
+        AsksAbout = Of("asks-about", "words", "ask"),
         CodeNotKnown = Of("code-not-known"),
         // What is due.
         Past = Of("past", "amount"),

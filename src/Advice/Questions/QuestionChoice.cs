@@ -9,6 +9,7 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
     private const int Most = 3;
     private const double LeastWorth = 0.001;
 
+    private readonly AnsweredQuestions _answered = new(catalogue);
     private readonly SuspectWorth _suspects = new(catalogue);
     private readonly SystemWorth _systems = new(catalogue);
 
@@ -29,11 +30,11 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
         return Ask(_suspects.Of(advised, IsOpen(advised)), advised);
     }
 
-    /// <summary>What a driver can be asked: neither spoken of, nor said to be unknown, and noticed by drivers themselves.</summary>
+    /// <summary>What a driver can be asked: not answered yet, and noticed by drivers themselves.</summary>
     private Func<Symptom, bool> IsOpen(Advised advised)
     {
-        var spoken = advised.Spoken;
-        return symptom => double.IsFinite(symptom.Effort) && !_vague.Contains(symptom.Id) && !spoken.Contains(symptom.Id) && !advised.Case.Unsure.Contains(symptom.Id);
+        var answered = _answered.Of(advised);
+        return symptom => double.IsFinite(symptom.Effort) && !_vague.Contains(symptom.Id) && !answered.Contains(symptom.Id);
     }
 
     private IReadOnlyList<Question> Ask(IEnumerable<(Symptom Symptom, double Worth)> worths, Advised advised)
@@ -42,7 +43,10 @@ public sealed class QuestionChoice(Catalogue catalogue, Assessment assessment)
             .Where(one => one.Worth > LeastWorth).OrderByDescending(one => Math.Round(one.Worth, 9))
             .ThenBy(one => one.Symptom.Id, StringComparer.Ordinal).Take(Most).ToList();
         var answers = assessment.Foresee(advised, asked.SelectMany(one => new[] { Answer(one.Symptom, true), Answer(one.Symptom, false) })).Chunk(2);
-        return [.. asked.Zip(answers, (one, after) => new Question(one.Symptom, one.Worth, after[0], after[1]))];
+        return [.. asked.Zip(answers, (one, after) => new Question(one.Symptom, one.Worth, after[0], after[1])
+        {
+            About = advised.Case.Inklings.FirstOrDefault(inkling => inkling.Symptom == one.Symptom.Id)?.Words,
+        })];
     }
 
     private static Report Answer(Symptom symptom, bool yes) => new(symptom.Id, [], null, yes);

@@ -110,7 +110,10 @@ public sealed class ComplaintReader
         });
         return new(
             [.. reading.Reports.Select(r => InTime(r, sentences, onsets))], [.. codes.Select(c => c.Code)], [.. unread], services, mentions,
-            drives && StatesTrouble(words, reading.Reports));
+            drives && StatesTrouble(words, reading.Reports))
+        {
+            Half = new(() => [.. reading.Inklings.SelectMany(sentence => sentence.Value).OrderByDescending(one => one.IsSaid).DistinctBy(one => one.Symptom)]),
+        };
     }
 
     /// <summary>The report with since when and how constantly its sentence says.</summary>
@@ -134,7 +137,7 @@ public sealed class ComplaintReader
     {
         var reading = new SentenceReader(complaint, words, known, patient);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
-        return new(reading.Reports(), understood, reading.Unsure);
+        return new(reading.Reports(), understood, reading.Unsure, reading.Inklings);
     }
 
     private Phrase Parse(string id, string text) =>

@@ -11,6 +11,12 @@ public sealed record ComplaintReading(
     IReadOnlyList<Report> Reports, IReadOnlyList<string> Codes, IReadOnlyList<UnreadSentence> Unread,
     IReadOnlyList<ServiceMention> Services, IReadOnlyList<SystemMention> Mentions, bool StatesTrouble)
 {
+    /// <summary>What it says of symptoms that were not read from it, each once. Found when first asked for.</summary>
+    public IReadOnlyList<Inkling> Inklings => Half?.Value ?? [];
+
+    /// <summary>Finds them.</summary>
+    internal Lazy<IReadOnlyList<Inkling>>? Half { get; init; }
+
     /// <summary>The sentences in which nothing was recognised, as written.</summary>
     public IReadOnlyList<string> NotUnderstood => [.. Unread.Select(sentence => sentence.Text)];
 }

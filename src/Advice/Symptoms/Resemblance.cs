@@ -53,6 +53,10 @@ internal sealed class Resemblance
             .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(most),
     ];
 
+    /// <summary>The words of the sentence that tell of the symptom, in order.</summary>
+    public IReadOnlyList<Word> Shared(string symptom) =>
+        opinion.Number(symptom) is { } number ? [.. sentence.Where(w => opinion.Knows(number, w) && !Empty.Contains(w.Surface))] : [];
+
     /// <summary>What the sentence surely says though no phrase says so; null where it is not sure, or where it denies something that is not denied there too.</summary>
     public PhraseMatch? Surest() => Sureness(Sure);
 

@@ -56,6 +56,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         statements.AddRange(here);
         scene = here.Count == 0 && !attached ? Scene(around, content) : [];
         before = here;
+        Inklings.Add(new(() => [.. new Inklings(text, sentence, here, candidates, resemblance.Value).All()]));
         if (found.Count > 0 || attached)
             return true;
         Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(resemblance.Value.Of(MostGuesses)))]);
@@ -68,6 +69,9 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
 
     /// <summary>What the sentences that were not understood may mean, by their number.</summary>
     public Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure { get; } = [];
+
+    /// <summary>What each sentence says of symptoms that were not read from it.</summary>
+    public List<Lazy<IReadOnlyList<Inkling>>> Inklings { get; } = [];
 
     /// <summary>The surest of some meanings.</summary>
     private static IEnumerable<Guess> Surest(IEnumerable<Guess> guesses) => guesses
