@@ -13,6 +13,8 @@ internal sealed class PartBinder(Tables tables, Problems problems)
         foreach (var (id, node) in entries)
         {
             var reader = new EntryReader(node, "part", Members, problems);
+            if (!reader.Has("faults"))
+                reader.Refuse(ErrorCode.MissingMember, "faults", "'faults' is missing; a part is ordered for at least one");
             tables.Parts.Bind(id, new Part(id, reader.TextPair("name"), reader.Ids("faults", tables.Faults)));
         }
     }
