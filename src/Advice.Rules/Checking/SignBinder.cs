@@ -63,8 +63,7 @@ internal sealed class SignBinder(Tables tables, SourceBinder sources, Problems p
 
     private AnsweredOn AnsweredOn(EntryReader reader)
     {
-        if (!reader.Has("occasions"))
-            reader.Refuse(ErrorCode.MissingMember, "occasions", "'occasions' is missing; what answers it on any occasion stands in 'answeredBy'");
+        reader.RequiredTexts("occasions");
         return new(reader.Id("symptom", tables.Symptoms), reader.Ids("occasions", tables.Occasions));
     }
 

@@ -32,7 +32,7 @@ public class SentencesOfAnswersTests(ITestOutputHelper output)
 
         var (strange, texts) = (new SortedSet<string>(StringComparer.Ordinal), new HashSet<string>());
         foreach (var answer in answers)
-            Collect(answer, "", texts);
+            Collect(answer, null, texts);
         strange.UnionWith(texts.Where(text => !Texts.Make(text)));
 
         output.WriteLine($"{texts.Count} texts to the {audience}, {strange.Count} of them not from the rules");
@@ -58,20 +58,22 @@ public class SentencesOfAnswersTests(ITestOutputHelper output)
             yield return Json(Advice.WhyNot(new WhyNotRequest(request, fifth.Fault, null)));
     }
 
-    private static void Collect(JsonElement json, string member, HashSet<string> texts)
+    /// <summary>All texts; what a question quotes of the caller's own words is left out of it.</summary>
+    private static void Collect(JsonElement json, string? quoted, HashSet<string> texts)
     {
         switch (json.ValueKind)
         {
             case JsonValueKind.Object:
+                var about = json.TryGetProperty(nameof(QuestionDocument.About), out var words) ? words.GetString() : null;
                 foreach (var one in json.EnumerateObject().Where(one => !NotOurs.Contains(char.ToLowerInvariant(one.Name[0]) + one.Name[1..])))
-                    Collect(one.Value, one.Name, texts);
+                    Collect(one.Value, about, texts);
                 break;
             case JsonValueKind.Array:
                 foreach (var one in json.EnumerateArray())
-                    Collect(one, member, texts);
+                    Collect(one, quoted, texts);
                 break;
             case JsonValueKind.String:
-                texts.Add(json.GetString()!);
+                texts.Add(quoted is null ? json.GetString()! : json.GetString()!.Replace($"“{quoted}”", "“…”", StringComparison.Ordinal));
                 break;
         }
     }
