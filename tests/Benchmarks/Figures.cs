@@ -59,8 +59,9 @@ internal static class Figures
     private static void Start(string[] names)
     {
         var service = names.ElementAtOrDefault(1) ?? Path.Combine(AppContext.BaseDirectory, "AdviceService.dll");
-        var (wall, cpu, emptyWall, emptyCpu) = StartFigure.TimesAsync(service).GetAwaiter().GetResult();
-        Console.WriteLine($"start to first answer: {wall:0} ms ({cpu:0} ms CPU), with a set of one entry {emptyWall:0} ms ({emptyCpu:0} ms CPU): {wall / emptyWall:0.00} x ({cpu / emptyCpu:0.00} x CPU)");
+        var times = StartFigure.TimesAsync(service).GetAwaiter().GetResult();
+        foreach (var (name, wall, cpu) in times)
+            Console.WriteLine($"start to first answer {name,-34} {wall,6:0} ms ({cpu:0} ms CPU): {wall / times[0].Wall:0.00} x ({cpu / times[0].Cpu:0.00} x CPU)");
     }
 
     private static void Triple(Corpus corpus)

@@ -14,9 +14,10 @@ internal sealed class Consistency(Tables tables, Problems problems)
         SharedPhrases();
         if (!wellFormed)
             return;
-        new Repetitions(tables, problems).Refuse();
-        new NeverApplies(tables, problems).Check();
-        Coverage();
+        problems.AddAll(
+            found => new Repetitions(tables, found).Refuse(),
+            found => new NeverApplies(tables, found).Check(),
+            Coverage);
     }
 
     private void Cycles()
@@ -40,27 +41,30 @@ internal sealed class Consistency(Tables tables, Problems problems)
 
     private void SharedPhrases()
     {
-        var phrases = tables.Symptoms.Bound.SelectMany(symptom => symptom.Phrases.Select(phrase => (symptom.Id, Phrase: phrase.ToLowerInvariant())));
-        foreach (var shared in phrases.GroupBy(one => one.Phrase).Where(group => group.Select(one => one.Id).Distinct().Skip(1).Any()))
+        var owners = new Dictionary<string, (string First, string Last)>(StringComparer.Ordinal);
+        foreach (var symptom in tables.Symptoms.Bound)
         {
-            var last = shared.Last().Id;
-            problems.Add(ErrorCode.SharedPhrase, tables.Symptoms.PlaceOf(last), $"the phrase '{shared.Key}' of '{last}' is already one of '{shared.First().Id}'; a phrase means one symptom");
+            foreach (var phrase in symptom.Phrases.Select(phrase => phrase.ToLowerInvariant()))
+                owners[phrase] = (owners.TryGetValue(phrase, out var known) ? known.First : symptom.Id, symptom.Id);
         }
+
+        foreach (var (phrase, (first, last)) in owners.Where(one => one.Value.First != one.Value.Last))
+            problems.Add(ErrorCode.SharedPhrase, tables.Symptoms.PlaceOf(last), $"the phrase '{phrase}' of '{last}' is already one of '{first}'; a phrase means one symptom");
     }
 
-    private void Coverage()
+    private void Coverage(Problems found)
     {
         var shown = tables.Rules.Bound.OfType<ShowsRule>().Select(rule => rule.Fault).ToHashSet(StringComparer.Ordinal);
-        var found = tables.Checks.Bound.SelectMany(check => check.Detects).Select(d => d.Fault).ToHashSet(StringComparer.Ordinal);
+        var detected = tables.Checks.Bound.SelectMany(check => check.Detects).Select(d => d.Fault).ToHashSet(StringComparer.Ordinal);
         foreach (var fault in tables.Faults.Bound)
         {
             if (!shown.Contains(fault.Id))
-                problems.Add(ErrorCode.FaultNotShown, tables.Faults.PlaceOf(fault.Id), $"nothing shows the fault '{fault.Id}'; add a 'shows' rule");
-            if (!found.Contains(fault.Id))
-                problems.Add(ErrorCode.FaultNotFound, tables.Faults.PlaceOf(fault.Id), $"no check detects the fault '{fault.Id}'; name it under 'detects' of a check");
+                found.Add(ErrorCode.FaultNotShown, tables.Faults.PlaceOf(fault.Id), $"nothing shows the fault '{fault.Id}'; add a 'shows' rule");
+            if (!detected.Contains(fault.Id))
+                found.Add(ErrorCode.FaultNotFound, tables.Faults.PlaceOf(fault.Id), $"no check detects the fault '{fault.Id}'; name it under 'detects' of a check");
         }
 
         if (!tables.Facts.TryGet("duty", out _) && tables.Services.Bound.FirstOrDefault(s => s.Intervals.Any(i => i.Duty is not null)) is { } item)
-            problems.Add(ErrorCode.UnknownId, tables.Services.PlaceOf(item.Id), "an interval names a duty, but there is no vehicle fact 'duty'");
+            found.Add(ErrorCode.UnknownId, tables.Services.PlaceOf(item.Id), "an interval names a duty, but there is no vehicle fact 'duty'");
     }
 }

@@ -23,6 +23,7 @@ public sealed class ComplaintReader
     private static readonly FrozenSet<string> Complaining = WordSet.Of("unsafe dangerous danger hazard suddenly recall crash crashed stranded towed happened happens happening");
 
     private readonly Vocabulary vocabulary;
+    private readonly PhrasesRead phrases;
     private readonly ReadingKnowledge known;
     private readonly ServiceWords services;
     private readonly Subject subject;
@@ -54,27 +55,38 @@ public sealed class ComplaintReader
     {
         var work = (services ?? []).ToList();
         var (signs, when, where) = (symptoms.OrderBy(s => s.Id, StringComparer.Ordinal).ToList(), occasions.ToList(), positions.ToList());
-        vocabulary = new(signs.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
+        var (read, opinion) = learned.IsEmpty ? (null, default) : Parts(learned);
+        var words = read?.Words ?? Vocabulary.WordsOf(signs.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
             .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
+        vocabulary = new(words);
+        phrases = read ?? new(
+            words, [.. signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0)]);
         this.services = new(work, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
         known = new(
-            new(signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0), gaps: 3, strict: false),
+            new(phrases.Symptoms, gaps: 3, strict: false),
             new(when, where, vocabulary),
             new(systems ?? [], vocabulary),
-            new(() => !learned.IsEmpty ? new(learned) : new(
+            new(() => read is not null ? new(opinion) : new(
                 [.. signs.Where(s => !troubles.Contains(s.Id))], [.. (topics ?? []).Where(topic => topic.Kind == TopicKind.Nothing).SelectMany(topic => topic.Words)], vocabulary)),
             grave ?? FrozenSet<string>.Empty, bearers);
         subject = new(topics ?? []);
     }
 
-    /// <summary>What it learned from all phrases and sentences, so that a reader of the same need not.</summary>
+    /// <summary>What it made of all phrases and learned from them and all sentences, so that a reader of the same need not.</summary>
     public ReadOnlyMemory<byte> Learned()
     {
         using var content = new MemoryStream();
         using var writer = new BinaryWriter(content);
+        phrases.Write(writer);
         known.Opinion.Value.Write(writer);
         return content.ToArray();
+    }
+
+    private static (PhrasesRead Phrases, ReadOnlyMemory<byte> Opinion) Parts(ReadOnlyMemory<byte> learned)
+    {
+        using var bytes = WrittenBytes.Open(learned);
+        return (PhrasesRead.Read(bytes), learned[(int)bytes.BaseStream.Position..]);
     }
 
     /// <summary>Reads a complaint.</summary>

@@ -37,18 +37,33 @@ internal sealed class PhraseIndex
     /// <param name="phrases">The phrases.</param>
     /// <param name="gaps">How many other words may stand between their words.</param>
     /// <param name="strict">Whether every word must be there, and in order.</param>
+    /// <remarks>Made at every start from all phrases, with no value types in library generics, which would have to be compiled then.</remarks>
     public PhraseIndex(IEnumerable<Phrase> phrases, int gaps, bool strict)
     {
         this.gaps = gaps;
         this.strict = strict;
-        var all = phrases.DistinctBy(p => (p.Meaning, string.Join(' ', p.Terms), p.Exact)).ToList();
+        var all = phrases.DistinctBy(p => $"{p.Meaning}|{string.Join(' ', p.Terms)}|{p.Exact}", StringComparer.Ordinal).ToList();
         parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct().Count();
-        weights = all.SelectMany(p => p.Terms, (p, t) => (Term: t, p.Meaning)).Distinct().CountBy(p => p.Term, StringComparer.Ordinal)
-            .ToFrozenDictionary(p => p.Key, p => 1 + Math.Log((double)meanings / p.Value), StringComparer.Ordinal);
-        byKey = all.Select((p, number) => (Key: Key(p), Phrase: new IndexedPhrase(
-                number, p, TermBits.Of(p.Terms), TermBits.Of(Needed(p, LeastTermsForPartial)), TermBits.Of(Needed(p, LeastTermsForPatientPartial)))))
-            .GroupBy(p => p.Key, p => p.Phrase, StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+        var meant = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
+        foreach (var phrase in all)
+        {
+            foreach (var term in phrase.Terms)
+                Of(meant, term).Add(phrase.Meaning);
+        }
+
+        weights = meant.ToFrozenDictionary(p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Count), StringComparer.Ordinal);
+        var keyed = new Dictionary<string, List<IndexedPhrase>>(StringComparer.Ordinal);
+        for (var i = 0; i < all.Count; i++)
+        {
+            Of(keyed, Key(all[i])).Add(new(
+                i, all[i], TermBits.Of(all[i].Terms), TermBits.Of(Needed(all[i], LeastTermsForPartial)), TermBits.Of(Needed(all[i], LeastTermsForPatientPartial))));
+        }
+
+        byKey = keyed.ToFrozenDictionary(p => p.Key, p => p.Value.ToArray(), StringComparer.Ordinal);
+
+        static T Of<T>(Dictionary<string, T> lists, string key)
+            where T : class, new() => lists.TryGetValue(key, out var list) ? list : lists[key] = new();
     }
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>

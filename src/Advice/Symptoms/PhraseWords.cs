@@ -6,7 +6,7 @@ public sealed class PhraseWords
     private readonly Vocabulary vocabulary;
 
     /// <summary>The words of these phrases.</summary>
-    public PhraseWords(IEnumerable<string> phrases) => vocabulary = new(phrases);
+    public PhraseWords(IEnumerable<string> phrases) => vocabulary = new(Vocabulary.WordsOf(phrases));
 
     /// <summary>What counts of a phrase, and what does not.</summary>
     public CountedWords Of(string phrase)

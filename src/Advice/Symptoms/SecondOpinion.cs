@@ -41,7 +41,7 @@ internal sealed class SecondOpinion
     /// <summary>The opinion that <see cref="Write"/> wrote.</summary>
     public SecondOpinion(ReadOnlyMemory<byte> written)
     {
-        var bytes = new BinaryReader(new MemoryStream(written.ToArray()));
+        var bytes = WrittenBytes.Open(written);
         Meanings = [.. Enumerable.Range(0, bytes.Read7BitEncodedInt()).Select(_ => bytes.ReadString())];
         numbers = Numbers(Meanings);
         classifier = new(bytes);

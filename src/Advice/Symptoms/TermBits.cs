@@ -5,8 +5,13 @@ namespace Advice.Symptoms;
 internal readonly record struct TermBits(ulong Bits)
 {
     /// <summary>The set of these terms.</summary>
-    public static TermBits Of(IEnumerable<string> terms) =>
-        new(terms.Aggregate(0ul, (bits, term) => bits | (1ul << (string.GetHashCode(term, StringComparison.Ordinal) & 63))));
+    public static TermBits Of(IEnumerable<string> terms)
+    {
+        var bits = 0ul;
+        foreach (var term in terms)
+            bits |= 1ul << (string.GetHashCode(term, StringComparison.Ordinal) & 63);
+        return new(bits);
+    }
 
     /// <summary>Whether all of the others may be in it.</summary>
     public bool MayHold(TermBits others) => (others.Bits & ~Bits) == 0;

@@ -13,8 +13,8 @@ internal sealed partial class Vocabulary
     private readonly Synonyms synonyms;
     private readonly Spelling spelling;
 
-    /// <summary>A vocabulary that knows the words of these phrases.</summary>
-    public Vocabulary(IEnumerable<string> phrases)
+    /// <summary>A vocabulary that knows these words.</summary>
+    public Vocabulary(IEnumerable<string> words)
     {
         var kinds = new Dictionary<string, WordKind>(StringComparer.Ordinal);
         foreach (var word in Split(Usage.Links))
@@ -25,9 +25,12 @@ internal sealed partial class Vocabulary
         (terms, groups) = Meanings();
         classes = new(w => Term(w));
         synonyms = new(w => Term(w));
-        spelling = new(phrases.SelectMany(p => WordSplitter.Split(p)).Select(w => w.Text)
-            .Concat(terms.Keys).Where(w => !light.ContainsKey(w)));
+        spelling = new(words.Concat(terms.Keys).Where(w => !light.ContainsKey(w)));
     }
+
+    /// <summary>The words of phrases, each once.</summary>
+    public static IReadOnlyList<string> WordsOf(IEnumerable<string> phrases) =>
+        [.. phrases.SelectMany(WordSplitter.Split).Select(word => word.Text).Distinct(StringComparer.Ordinal)];
 
     /// <summary>The words with their terms, groups of words with one meaning joined.</summary>
     public List<Word> Read(IEnumerable<RawWord> text)

@@ -6,9 +6,8 @@ internal static class Review
     /// <summary>The doubts by file, line and column.</summary>
     public static IReadOnlyList<RuleFileError> Of(Tables tables)
     {
-        // Each looks at the same tables and at nothing else, so that they need not wait for each other.
-        Action<Problems>[] reviews =
-        [
+        var all = new Problems();
+        all.AddAll(
             doubts => new MethodCautions(tables, doubts).Check(),
             doubts => new EmptyReasons(tables, doubts).Check(),
             doubts => new SwallowedRules(tables, doubts).Check(),
@@ -17,17 +16,7 @@ internal static class Review
             doubts => new OwnExceptions(tables, doubts).Check(),
             doubts => new DoubledLimits(tables, doubts).Check(),
             doubts => new UnusedWords(tables, doubts).Check(),
-            doubts => new ThinPhrases(tables, doubts).Check(),
-        ];
-        var found = new Problems[reviews.Length];
-        Parallel.For(0, reviews.Length, i =>
-        {
-            found[i] = new Problems();
-            reviews[i](found[i]);
-        });
-        var all = new Problems();
-        foreach (var doubts in found)
-            all.Add(doubts);
+            doubts => new ThinPhrases(tables, doubts).Check());
         return all.InOrder;
     }
 }
