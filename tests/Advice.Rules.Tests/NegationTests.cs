@@ -199,8 +199,40 @@ public class NegationTests
     [InlineData("the wheel does not shake", "steering-shake")]
     [InlineData("the tyres are not worn", "tread-low uneven-tyre-wear")]
     [InlineData("the belt is not cracked", "belt-cracked")]
+    [InlineData("it hasn't lost any power", "loss-of-power")]
+    [InlineData("the engine hasn't lost power at all", "loss-of-power")]
     public void Read_PartIsWell_NotPresent(string text, string symptoms) =>
         Assert.DoesNotContain(symptoms.Split(' '), symptom => IsPresent(text, symptom));
+
+    [Theory]
+    [InlineData("it won't charge anywhere, not at home and not at the rapid charger", "drive-battery-does-not-charge")]
+    [InlineData("when its below zero it wont start until the sun comes out", "starts-once-thawed")]
+    [InlineData("4 wheel drive wont go in, the light just keeps blinking", "four-wheel-drive-fails")]
+    [InlineData("the horn doesn't work, it never beeps", "horn-fails")]
+    public void Read_PhraseWithItsOwnNegation_StaysPresent(string text, string symptom) => Assert.True(IsPresent(text, symptom));
+
+    /// <summary>What an occasion adds nothing to is not noticed on it.</summary>
+    [Theory]
+    [InlineData("The car pulls to the left. It doesn't do it any worse under braking.", "pulls-to-side", "braking")]
+    [InlineData("Clunks over bumps. It isn't any worse when it's cold.", "clunk", "engine-cold")]
+    [InlineData("There's a hum from the front. It's no louder when I turn.", "humming", "turning")]
+    public void Read_NoWorseOnAnOccasion_IsNotTiedToIt(string text, string symptom, string occasion)
+    {
+        var report = Assert.Single(Reader.Read(text).Reports, report => report.Symptom == symptom);
+
+        Assert.True(report.Present);
+        Assert.DoesNotContain(occasion, report.Occasions);
+    }
+
+    [Theory]
+    [InlineData("It misfires at idle. No bother at all when it's warm.", "misfire", "engine-warm")]
+    public void Read_WellOnAnOccasion_DeniedThere(string text, string symptom, string occasion) =>
+        Assert.Contains(Reader.Read(text).Reports, report => report.Symptom == symptom && !report.Present && report.Occasions.Contains(occasion));
+
+    /// <summary>An occasion is wider than what is said: what shakes at 60 and not at 75 shakes at high speed.</summary>
+    [Fact]
+    public void Read_WellElsewhereWithinAnOccasion_IsNotDenied() =>
+        Assert.DoesNotContain(Reader.Read("Steering wheel wobbles at 60 to 65 mph and then it smooths out again at 75.").Reports, report => !report.Present);
 
     private static bool IsPresent(string text, string symptom) => Reader.Read(text).Reports.Any(report => report.Symptom == symptom && report.Present);
 

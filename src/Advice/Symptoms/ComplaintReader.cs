@@ -96,7 +96,7 @@ public sealed class ComplaintReader
         ArgumentNullException.ThrowIfNull(complaint);
         var all = WordSplitter.Split(complaint);
         var heard = vocabulary.Read(all);
-        var told = new Lazy<SentencesRead>(() => Read(complaint, heard, patient: false));
+        var told = new Lazy<SentencesRead>(() => Read(complaint, heard));
         var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
             word => told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
@@ -106,14 +106,16 @@ public sealed class ComplaintReader
         var words = elsewhere.Count == 0 ? heard : vocabulary.Read(raw);
         var codes = TroubleCodeScanner.Scan(complaint, all);
         var onsets = OnsetScanner.Scan(complaint, raw);
-        var reading = elsewhere.Count == 0 ? told.Value : Read(complaint, words, patient: false);
+        var reading = elsewhere.Count == 0 ? told.Value : Read(complaint, words);
         if (reading.Reports.Count == 0)
-            reading = Read(complaint, words, patient: true);
+            reading = Read(complaint, words, reading with { Left = words.Select(w => w.Clause).ToHashSet() });
+        else if (reading.Left.Count > 0)
+            reading = Read(complaint, words, reading);
         var mentions = known.Systems.Find(complaint, words).ToList();
         var drives = subject.IsDriving(raw);
         var services = this.services.Find(complaint, words, onsets, mentions, DistanceScanner.Scan(raw)).ToList();
         var sentences = all.GroupBy(w => w.Sentence).ToList();
-        var understood = codes.Select(c => c.Sentence).Concat(reading.Understood)
+        var understood = codes.Select(c => c.Sentence).Concat(reading.Understood).Concat(reading.Reports.Count > 0 ? reading.Well : [])
             .Concat(sentences.Where(s => services.Exists(m => s.First().Start <= m.Start && m.End <= s.Last().End)).Select(s => s.Key)).ToHashSet();
         var unread = sentences.Where(s => !understood.Contains(s.Key)).Select(s => new UnreadSentence(
             Excerpt.Of(complaint, s.First().Start, s.Last().End), s.First().Start, s.Last().End)
@@ -145,11 +147,11 @@ public sealed class ComplaintReader
         words.Exists(w => (w.Is("<trouble>") || Complaining.Contains(w.Surface)) && (w.Index == 0 || words[w.Index - 1].Term is not ("not" or "no" or "nothing"))
             && !reports.Any(r => !r.Present && r.Start <= w.Start && w.End <= r.End));
 
-    private SentencesRead Read(string complaint, List<Word> words, bool patient)
+    private SentencesRead Read(string complaint, List<Word> words, SentencesRead? before = null)
     {
-        var reading = new SentenceReader(complaint, words, known, patient);
+        var reading = new SentenceReader(complaint, words, known, before);
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
-        return new(reading.Reports(), understood, reading.Unsure, reading.Inklings);
+        return new(reading.Reports(), understood, reading.Well, reading.Left, reading.Unsure, reading.Inklings);
     }
 
     private Phrase Parse(string id, string text) =>

@@ -11,10 +11,6 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         unusual abnormal excessive weird make such one single hint trace drop whiff out
         """);
 
-    private static readonly FrozenSet<string> Calm = WordSet.Of("fine ok okay alright perfect perfectly normal normally good great nice nicely healthy smooth smoothly quiet silent");
-
-    private static readonly FrozenSet<string> AtOnce = WordSet.Of("first right straight instantly easily");
-
     private static readonly FrozenSet<string> Possible = WordSet.Of("could may might");
 
     /// <summary>Words after "could" that tell what happened: "I could smell fuel", "it could hardly climb the hill", "it may be the pump".</summary>
@@ -65,7 +61,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     /// <summary>Whether "not", "no" or "stopped" governs the phrase, before it or inside it.</summary>
     public bool Governs(PhraseMatch match)
     {
-        for (var i = match.First.Index + 1; i < match.Last.Index; i++)
+        // A phrase that holds its own negation agrees with another one in it: "won't charge anywhere, not at home".
+        for (var i = match.First.Index + 1; i < match.Last.Index && (match.IsLearned || !match.Words.Any(Negation.Is)); i++)
         {
             if (!used[i] && IsNegator(i) && !IsManner(i) && !words.Skip(i).Take(match.Last.Index - i).Any(w => w.Surface == "and"))
                 return true;
@@ -94,25 +91,6 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     /// <summary>What is heard, smelt, felt or seen goes away; a part that "is gone" is broken or missing.</summary>
     private static bool IsSensation(Word word) => word.Is("<trouble>") || word.Surface.EndsWith("ing", StringComparison.Ordinal)
         || word.Term is "smell" or "light" or "smok" or "misfir" or "steam" or "fume" or "hesit" or "overheat" or "stall" or "play" or "message" or "surg" or "symptom";
-
-    /// <summary>Whether the clause says that all is well on the occasion that it names.</summary>
-    public bool IsWell(PhraseMatch occasion)
-    {
-        for (var i = occasion.First.Index - 1; i >= 0 && words[i].Clause == occasion.First.Clause; i--)
-        {
-            if (IsCalm(i))
-                return true;
-            if (words[i].Kind == WordKind.Content && words[i].Term is not ("when" or "only" or "on" or "after" or "over" or "first" or "tim" or "right" or "straight") && !(i > 0 && words[i - 1].Surface == "as"))
-                return IsNegator(i) || None.Contains(words[i].Surface) || words[i].Surface == "stops" || (easing.IsAt(i) && !NegatedBefore(i));
-        }
-
-        return Enumerable.Range(occasion.Last.Index + 1, words.Count - occasion.Last.Index - 1)
-            .TakeWhile(i => words[i].Clause == occasion.Last.Clause).Any(IsCalm);
-    }
-
-    /// <summary>"It is fine", "starts first time".</summary>
-    private bool IsCalm(int i) => !NegatedBefore(i)
-        && (Calm.Contains(words[i].Surface) || (words[i].Term == "start" && i + 1 < words.Count && AtOnce.Contains(words[i + 1].Surface)));
 
     /// <summary>Whether the second phrase continues a list that began with the first: "no squeal, clunk or rattle".</summary>
     public bool Continues(PhraseMatch first, PhraseMatch second)
@@ -192,7 +170,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>"The engine sounds fine".</summary>
     private bool IsSaidToBeFine(PhraseMatch match) => match.Last.Surface is "sounds" or "sound" or "sounding" or "looks" or "look" or "feels" or "works"
-        && NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0 && Calm.Contains(words[next].Surface);
+        && NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0 && WellBeing.IsWordOf(words[next]);
 
     /// <summary>"The squeal stopped after the service", "the leak was fixed", "the smell has not come back".</summary>
     private bool HasEnded(PhraseMatch match)
@@ -236,20 +214,11 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     /// <summary>"Without me touching it" tells how, not what is not.</summary>
     private bool IsManner(int i) => words[i].Surface == "without" && i + 1 < words.Count && words[i + 1].Surface is "me" or "us" or "him" or "her" or "anyone" or "anybody";
 
-    private bool IsNegator(int i) => words[i].Term is "not" or "no";
+    private bool IsNegator(int i) => Negation.IsAt(words, i);
 
     private bool IsCeasing(int i) => easing.IsGone(i) && !NegatedBefore(i);
 
-    private bool NegatedBefore(int i)
-    {
-        for (var j = i - 1; j >= 0 && words[j].Clause == words[i].Clause; j--)
-        {
-            if (words[j].Kind != WordKind.Filler)
-                return IsNegator(j);
-        }
-
-        return false;
-    }
+    private bool NegatedBefore(int i) => Negation.IsBefore(words, i);
 
     private int NextContent(int from, int clause)
     {

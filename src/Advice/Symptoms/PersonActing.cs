@@ -15,7 +15,7 @@ internal static class PersonActing
 
     private static readonly FrozenSet<string> Acts = WordSet.Of("""
         open opened opens opening close closed closes closing shut shuts shutting lift lifted lifts raise raised pop popped pops
-        knock knocked knocks bang banged bangs tap tapped taps honk honked hoot hooted whistle whistled scream screamed shout shouted wave waved click clicked
+        knock knocked knocks bang banged bangs tap tapped taps honk honked hoot hooted whistle whistled scream screamed shout shouted wave waved click clicked switchoff shutoff
         """);
 
     /// <summary>Whether the phrase is no more than what a person named right before it does.</summary>

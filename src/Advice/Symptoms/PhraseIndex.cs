@@ -27,6 +27,8 @@ internal sealed class PhraseIndex
     /// <summary>The key of phrases that may lack any of their terms.</summary>
     private const string NoKey = "";
 
+    private static readonly FrozenSet<string> Losing = WordSet.Stems("lose drop lack");
+
     private readonly FrozenDictionary<string, IndexedPhrase[]> byKey;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
@@ -182,6 +184,13 @@ internal sealed class PhraseIndex
         return false;
     }
 
+    /// <summary>"Hasn't lost any power" says that it has it, and "the wheels and saw" is no sawing at the wheel.</summary>
+    private static bool IsTurnedRound(IReadOnlyList<Word> sentence, int[] places, bool inverted) =>
+        (inverted && places.Length == 2 && sentence[places[1]].Link is "and" or "or")
+        || Enumerable.Range(1, places.Length - 1).Any(i => Negation.Is(sentence[places[i - 1]]) && places[i] - places[i - 1] == 2 && IsLosing(sentence[places[i] - 1]));
+
+    private static bool IsLosing(Word word) => Losing.Contains(word.Term) || word.Is("<trouble>");
+
     /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
     private static bool IsTornFromNegation(List<Word> words) =>
         Enumerable.Range(1, words.Count - 1).Any(i => words[i - 1].Term is "not" or "no" && words[i - 1].Clause != words[i].Clause);
@@ -246,7 +255,7 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && gap > 0 && !phrase.HasClass) || Leaps(sentence, places) || IsTornFromNegation(words)
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && ((gap > 0 && !phrase.HasClass) || words[0].Clause != words[^1].Clause)) || Leaps(sentence, places) || IsTornFromNegation(words) || IsTurnedRound(sentence, places, inversions > 0)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))
             return null;

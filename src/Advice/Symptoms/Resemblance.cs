@@ -19,6 +19,9 @@ internal sealed class Resemblance
     private const double Clear = 0.85;
     private const double TimesAgainstClear = 100;
 
+    /// <summary>From this probability on a sentence beside another complaint tells of a sign, in whatever words.</summary>
+    private const double SureBeside = 0.95;
+
     private const int LeastShared = 2;
 
     /// <summary>How sure it is then: little above what is not reported.</summary>
@@ -69,6 +72,12 @@ internal sealed class Resemblance
     public bool IsNothing(PhraseMatch match) =>
         !IsLearned(match) && !match.Words.Any(w => w.Is("<trouble>")) && probabilities.Value[^1] is var nothing && nothing >= SureAgainst && nothing > Times(match) * Of(match);
 
+    /// <summary>
+    /// Whether a sentence beside another complaint tells of a sign of its own: most such sentences tell how it came. So it must speak of something noticed, and
+    /// the sign be likelier than none, or it must surely be that sign.
+    /// </summary>
+    public bool IsNews(PhraseMatch match, bool isNoticing) => Of(match) is var own && (own >= SureBeside || (isNoticing && own > probabilities.Value[^1]));
+
     /// <summary>Whether what was learned says the same: most phrases need nothing more.</summary>
     private bool IsLearned(PhraseMatch match) => opinion.Number(match.Meaning) is { } number && Array.IndexOf(learned.Value, learned.Value.Max()) == number;
 
@@ -92,7 +101,7 @@ internal sealed class Resemblance
             return null;
         var number = opinion.Number(surest[0].Symptom)!.Value;
         var shared = sentence.Where(w => opinion.Knows(number, w)).ToList();
-        var denied = sentence.Any(w => w.Term is "not" or "no" && !shared.Contains(w));
+        var denied = sentence.Any(w => Negation.Is(w) && !shared.Contains(w));
         return denied || shared.Count(w => !Empty.Contains(w.Surface)) < LeastShared ? null : new(surest[0].Symptom, shared, Confidence, shared.Count) { IsLearned = true };
     }
 }

@@ -6,8 +6,8 @@ namespace Advice.Symptoms;
 /// <param name="text">The text.</param>
 /// <param name="words">Its words.</param>
 /// <param name="known">What is known whatever the text.</param>
-/// <param name="patient">Whether the text says nothing else, so that less sure ways of reading are tried.</param>
-internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, ReadingKnowledge known, bool patient = false)
+/// <param name="before">What was read of it before; what was left then is read by less sure ways.</param>
+internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, ReadingKnowledge known, SentencesRead? before = null)
 {
     /// <summary>Words that are read so surely have no other meaning.</summary>
     private const double Clear = 0.85;
@@ -23,10 +23,18 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     /// <summary>Words by which a sentence refers to the one before it: "It only happens when cold".</summary>
     private static readonly FrozenSet<string> Referring = WordSet.Of("happens happen happened happening occurs occurred only mostly mainly especially worse");
 
+    /// <summary>A clause with fewer words says nothing of its own beside others.</summary>
+    private const int LeastAlone = 3;
+
+    /// <summary>Words that open a clause about the time, the cause or the occasion of another one.</summary>
+    private static readonly FrozenSet<string> Depending = WordSet.Of("when whenever while if because cause since until till unless after before during as though although once which that who where like with without at in on from under over around");
+
     private readonly bool[] used = new bool[words.Count];
     private readonly Lazy<List<SystemMention>> mentions = new(() => [.. known.Systems.Find(text, words)]);
+    private readonly WellBeing wellBeing = new(words);
     private readonly List<Statement> statements = [];
-    private List<Statement> before = [];
+    private readonly HashSet<int> left = [];
+    private List<Statement> last = [];
     private List<string> scene = [];
 
     /// <summary>Reads the next sentence.</summary>
@@ -35,14 +43,16 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     {
         var possible = known.Circumstances.Find(sentence);
         var content = sentence.Where(w => w.Kind == WordKind.Content).ToList();
-        var candidates = known.Symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !IsBeside(s, sentence)).ToList();
-        candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
         var resemblance = new Lazy<Resemblance>(() => known.Opinion.Value.On(content));
-        var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
-        if (found.Count > 0)
-            Reconsider(found, content, resemblance);
-        else if (patient && resemblance.Value.Surest() is { } alike && !new Denial(words, used).Governs(alike))
-            found.Add(alike);
+        var patient = sentence.All(IsLeft);
+        var (found, candidates) = Find(content, sentence, possible, resemblance, patient);
+        if (!patient)
+        {
+            foreach (var clause in content.Where(IsLeft).GroupBy(w => w.Clause).Select(own => own.ToList()))
+                found.AddRange(Find(clause, sentence, possible, new(() => known.Opinion.Value.On(clause)), patient: true).Found);
+            found.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
+        }
+
         var here = Stated(found, sentence, candidates, resemblance);
         foreach (var (statement, position) in Within(here, possible))
             statement.Place(position);
@@ -55,17 +65,66 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             statement.Occasions.AddRange(scene);
         statements.AddRange(here);
         scene = here.Count == 0 && !attached ? Scene(around, content) : [];
-        before = here;
+        last = here;
         Inklings.Add(new(() => [.. new Inklings(text, sentence, here, candidates, resemblance.Value).All()]));
         if (found.Count > 0 || attached)
+        {
+            left.UnionWith(content.GroupBy(w => w.Clause).Where(clause => StandsAlone(clause) && !found.Exists(f => f.IsIn(clause.Key))).Select(clause => clause.Key));
             return true;
+        }
+
+        if (wellBeing.IsAllOf(sentence))
+            Well.Add(sentence[0].Sentence);
+        else
+            left.UnionWith(sentence.Select(w => w.Clause));
         Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(resemblance.Value.Of(MostGuesses)))]);
         return false;
     }
 
+    /// <summary>What some words of a sentence say.</summary>
+    /// <param name="content">The words.</param>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="possible">All that could be occasions and positions in it.</param>
+    /// <param name="resemblance">What the words resemble.</param>
+    /// <param name="patient">Whether nothing was understood of them, so that less sure ways are tried.</param>
+    private (List<PhraseMatch> Found, List<PhraseMatch> Candidates) Find(
+        List<Word> content, IReadOnlyList<Word> sentence, List<PhraseMatch> possible, Lazy<Resemblance> resemblance, bool patient)
+    {
+        var candidates = known.Symptoms.Find(content, ComplaintReader.LeastGuess, patient).Where(s => !possible.Any(c => s.IsWithin(c) || s.IsMostly(c)) && !IsBeside(s, sentence)).ToList();
+        candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
+        var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
+        if (found.Count > 0)
+            Reconsider(found, content, resemblance);
+        else if (patient && resemblance.Value.Surest() is { } alike && !new Denial(words, used).Governs(alike))
+            found.Add(alike);
+        var noticing = Noticing.Is(sentence.Where(w => content.Exists(own => own.Clause == w.Clause)));
+        foreach (var match in patient && before?.Reports.Count > 0 ? found.FindAll(f => IsTold(f) || Noticing.IsAbsence(content) || !resemblance.Value.IsNews(f, noticing)) : [])
+            Remove(match, found);
+        return (found, candidates);
+    }
+
+    /// <summary>Whether it was read before.</summary>
+    private bool IsTold(PhraseMatch match) => before?.Reports.Any(r => r.Symptom == match.Meaning) == true;
+
+    private bool IsLeft(Word word) => before?.Left.Contains(word.Clause) == true;
+
+    /// <summary>Whether a clause of which nothing was understood may tell something of its own.</summary>
+    private bool StandsAlone(IGrouping<int, Word> clause) =>
+        clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause) && !Depending.Contains(words.First(w => w.Clause == clause.Key).Surface)
+        && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
+
+    /// <summary>"No smoke anywhere, steam or puddles": what a sentence denies may go on in its next clause.</summary>
+    private bool Denies(int sentence) => words.Any(w => w.Sentence == sentence && !used[w.Index] && Noticing.IsAbsence([w]));
+
     /// <summary>Whether a phrase tells of work that was done, of what a person does or of a part that cannot do it.</summary>
     private bool IsBeside(PhraseMatch match, IReadOnlyList<Word> sentence) =>
         ServiceWords.IsWorkDone(match, sentence) || PersonActing.Is(match, words) || known.Bearers.Denies(match, sentence, mentions);
+
+    /// <summary>Numbers of the clauses of which nothing was understood.</summary>
+    public IReadOnlySet<int> Left => left;
+
+    /// <summary>Numbers of the sentences that say no more than that something is well.</summary>
+    public HashSet<int> Well { get; } = [];
 
     /// <summary>What the sentences that were not understood may mean, by their number.</summary>
     public Dictionary<int, Lazy<IReadOnlyList<Guess>>> Unsure { get; } = [];
@@ -122,9 +181,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     private void Replace(PhraseMatch match, PhraseMatch? better, List<PhraseMatch> found, Denial denial)
     {
         var before = used.ToArray();
-        found.Remove(match);
-        foreach (var word in match.Words.Where(w => !found.Exists(f => f.Words.Contains(w))))
-            used[word.Index] = false;
+        Remove(match, found);
         if (better is null)
             return;
         // Its other words stay free for occasions and positions.
@@ -139,6 +196,14 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         {
             found.Add(better);
         }
+    }
+
+    /// <summary>Takes back what was found and frees its words.</summary>
+    private void Remove(PhraseMatch match, List<PhraseMatch> found)
+    {
+        found.Remove(match);
+        foreach (var word in match.Words.Where(w => !found.Exists(f => f.Words.Contains(w))))
+            used[word.Index] = false;
     }
 
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, Lazy<Resemblance> resemblance)
@@ -176,8 +241,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     private List<string> Scene(List<PhraseMatch> around, List<Word> content)
     {
         var occasions = around.FindAll(c => !known.Circumstances.IsPosition(c));
-        var denial = new Denial(words, used);
-        return content.Count(w => !around.Exists(c => c.Words.Contains(w))) > MostBesideScene || occasions.Exists(denial.IsWell)
+        return content.Count(w => !around.Exists(c => c.Words.Contains(w))) > MostBesideScene || occasions.Exists(wellBeing.IsOn)
             ? [] : [.. occasions.Select(c => c.Meaning)];
     }
 
@@ -213,16 +277,20 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             return true;
         }
 
-        if (!beside.Any(s => s.IsIn(clause)) && new Denial(words, used).IsWell(circumstance))
+        if (!beside.Any(s => s.IsIn(clause)) && wellBeing.IsOn(circumstance))
         {
-            var last = candidates.Concat(before).Where(s => s.Match.Last.Index < circumstance.First.Index).MaxBy(s => s.Match.Last.Index);
-            if (last is not null)
-                here.Add(last.Except(circumstance));
-            return last is not null;
+            var nearest = candidates.Concat(last).Where(s => s.Match.Last.Index < circumstance.First.Index).MaxBy(s => s.Match.Last.Index);
+            // One that it holds on too is a wide one: it wobbles at 60 and is smooth at 75.
+            if (nearest is not null && !nearest.Occasions.Contains(circumstance.Meaning))
+                here.Add(nearest.Except(circumstance));
+            return nearest is not null;
         }
 
+        if (wellBeing.IsTheSameOn(circumstance))
+            return true;
+
         if (candidates.Count == 0 && (sentence.Any(w => Referring.Contains(w.Surface)) || own.TrueForAll(w => w.Term == "when" || circumstance.Words.Contains(w))))
-            beside = [.. before.Where(s => !s.IsException).TakeLast(1)];
+            beside = [.. last.Where(s => !s.IsException).TakeLast(1)];
         foreach (var statement in beside.Where(s => s.Present || !known.Circumstances.IsEvent(circumstance)))
             statement.Occasions.Add(circumstance.Meaning);
         return beside.Count > 0;

@@ -38,4 +38,42 @@ public class SaidBesideSignsTests
         Assert.Contains(reports, report => report is { Symptom: "steering-shake", Present: true } && report.Occasions.SequenceEqual(["braking"]));
         Assert.Contains(reports, report => report is { Symptom: "steering-shake", Present: false } && report.Occasions.SequenceEqual(["steady-speed"]));
     }
+
+    /// <summary>A sentence, or a clause of one, that is understood alone is understood behind another complaint too.</summary>
+    [Theory]
+    [InlineData("The pedal sank to the floor. There's wet on the inside of the back tyre.", "brake-fluid-leaks")]
+    [InlineData("The pedal sank to the floor and there's wet on the inside of the back tyre.", "brake-fluid-leaks")]
+    [InlineData("Transmission slips between 2nd and 3rd. I found pinkish spots under the car.", "red-fluid-leak")]
+    [InlineData("The transmission slips and I found pinkish spots under the car.", "red-fluid-leak")]
+    [InlineData("The gearbox slips. I found a reddish puddle on the drive.", "red-fluid-leak")]
+    [InlineData("The heater only blows cold. There's a sweet whiff in the cabin.", "sweet-smell")]
+    public void Read_BehindAnotherComplaint_AsAlone(string complaint, string symptom) =>
+        Assert.Contains(Reader.Read(complaint).Reports, report => report.Present && report.Symptom == symptom);
+
+    /// <summary>How it came is no complaint of its own.</summary>
+    [Theory]
+    [InlineData("The brakes squeal. The road to my house is full of holes.")]
+    [InlineData("The brakes squeal. I always use the cruise control on the motorway.")]
+    [InlineData("The brakes squeal. The battery is only one year old.")]
+    [InlineData("The clutch slips. I pressed the pedal a few times and waited.")]
+    [InlineData("The clutch slips. It has heated seats and a big screen.")]
+    [InlineData("There is a smell of petrol. The tank was half full.")]
+    [InlineData("There is a smell of petrol. The kids sit in the back.")]
+    [InlineData("The engine overheats in traffic, and the dealer has changed the thermostat and the pump.")]
+    public void Read_HowItCame_OnlyTheComplaint(string complaint) => Assert.Single(Reader.Read(complaint).Reports, report => report.Present);
+
+    /// <summary>What is well is heard, and nothing is left to be understood.</summary>
+    [Theory]
+    [InlineData("Knocking from the front over speed bumps. Steering feels ok.")]
+    [InlineData("The clutch slips. The clutch pedal feels normal.")]
+    [InlineData("Grinding when braking. Brakes work fine otherwise.")]
+    [InlineData("The rear slides on wet bends. It's never done that on dry roads.")]
+    [InlineData("The heater is cold at idle. It's good when driving.")]
+    public void Read_WhatIsWell_IsHeard(string complaint)
+    {
+        var reading = Reader.Read(complaint);
+
+        Assert.Single(reading.Reports, report => report.Present);
+        Assert.Empty(reading.NotUnderstood);
+    }
 }
