@@ -22,6 +22,9 @@ internal sealed class Resemblance
     /// <summary>From this probability on a sentence beside another complaint tells of a sign, in whatever words.</summary>
     private const double SureBeside = 0.95;
 
+    /// <summary>From this probability on one that tells of something noticed does.</summary>
+    private const double LikelyBeside = 0.5;
+
     private const int LeastShared = 2;
 
     /// <summary>How sure it is then: little above what is not reported.</summary>
@@ -74,9 +77,9 @@ internal sealed class Resemblance
 
     /// <summary>
     /// Whether a sentence beside another complaint tells of a sign of its own: most such sentences tell how it came. So it must speak of something noticed, and
-    /// the sign be likelier than none, or it must surely be that sign.
+    /// the sign be likely, or it must surely be that sign.
     /// </summary>
-    public bool IsNews(PhraseMatch match, bool isNoticing) => Of(match) is var own && (own >= SureBeside || (isNoticing && own > probabilities.Value[^1]));
+    public bool IsNews(PhraseMatch match, bool isNoticing) => Of(match) is var own && (own >= SureBeside || (isNoticing && own >= LikelyBeside));
 
     /// <summary>Whether what was learned says the same: most phrases need nothing more.</summary>
     private bool IsLearned(PhraseMatch match) => opinion.Number(match.Meaning) is { } number && Array.IndexOf(learned.Value, learned.Value.Max()) == number;

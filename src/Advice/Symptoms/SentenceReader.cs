@@ -97,7 +97,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             Reconsider(found, content, resemblance);
         else if (patient && resemblance.Value.Surest() is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
-        var noticing = Noticing.Is(sentence.Where(w => content.Exists(own => own.Clause == w.Clause)));
+        // A clause beside others is easily taken for more than it says.
+        var noticing = sentence.All(IsLeft) && Noticing.Is(sentence.Where(w => content.Exists(own => own.Clause == w.Clause)));
         foreach (var match in patient && before?.Reports.Count > 0 ? found.FindAll(f => IsTold(f) || Noticing.IsAbsence(content) || !resemblance.Value.IsNews(f, noticing)) : [])
             Remove(match, found);
         return (found, candidates);
