@@ -84,11 +84,7 @@ public sealed class AdviceWriter
             AcrossAxles = axles,
             Due = [.. due.Select(item => _due.Write(item, audience))],
             Appointment = WorkWriter.Appointment(advised, driving.Advice),
-            Normal =
-            [
-                .. advised.Evidence.Normals.Select(normal => normal.Rule).DistinctBy(rule => rule.Id)
-                    .Select(rule => new NormalDocument(rule.Id, rule.Because.For(audience), rule.Source?.ToString())),
-            ],
+            Normal = NormalWriter.Write(advised, driving.Advice),
             FromOverlays = _overlays.Write(naming, reading, advised, new(cautions.Select(caution => caution.Id), due.Select(item => item.Item.Id), judgements)),
             Notice = Notice(audience),
         };

@@ -18,6 +18,8 @@ internal sealed class SummaryWriter(Catalogue catalogue)
         var (workshop, audience) = (advised.Case.Workshop, advised.Case.Workshop.Reader);
         if (driving != DrivingAdvice.Normal || advised.Steps.Count > 0)
             yield return catalogue.Say(audience, Driving(driving));
+        if (driving == DrivingAdvice.Normal && advised.Steps.Count > 0 && NormalWriter.OfAll(advised) is { } explanation)
+            yield return catalogue.Say(audience, Sentences.OftenNormal, explanation.Because.For(audience));
         if (advised.Steps is [var best, ..])
         {
             var first = advised.Steps.FirstOrDefault(step => workshop.CanDo(step.Check));
@@ -30,7 +32,7 @@ internal sealed class SummaryWriter(Catalogue catalogue)
         yield return catalogue.Say(
             audience,
             advised.Suspicion.Raised.Count > 0 ? Sentences.NoCheckFindsIt
-            : advised.Evidence.Normals.Count > 0 ? Sentences.IsNormal
+            : advised.Evidence.Normals.Count > 0 && driving < DrivingAdvice.WorkshopOnly ? Sentences.IsNormal
             : reading.TellsNothing && reading.Case.Reports.Count > 0 && asks ? Sentences.SomethingElse
             : reading.TellsNothing && reading.Complaint.Unread.Count > 0 ? Sentences.NothingRecognised
             : Sentences.NothingPointsToAFault);

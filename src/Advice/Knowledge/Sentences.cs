@@ -19,6 +19,7 @@ public static class Sentences
         NoStepHere = Of("no-step-here"),
         NoCheckFindsIt = Of("no-check-finds-it"),
         IsNormal = Of("is-normal"),
+        OftenNormal = Of("often-normal", "explanation"),
         NothingRecognised = Of("nothing-recognised"),
         NothingPointsToAFault = Of("nothing-points-to-a-fault"),
         SomethingElse = Of("something-else"),
