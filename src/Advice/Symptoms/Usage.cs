@@ -132,7 +132,6 @@ internal static class Usage
         corrode: corrosion
         distort: distortion
         separate: separation
-        perfect: dead straight, spot on
         shutoff: shut off, shuts off, shutting off, shut down, shutdown, shuts down, shutting down, turn itself off, turn off itself
         switchoff: switch off
         afterrun: dieseling, dieselling
