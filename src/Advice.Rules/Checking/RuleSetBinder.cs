@@ -24,6 +24,7 @@ internal static class RuleSetBinder
         new VocabularyBinder(tables, sources, conditions, problems).BindAll(declared);
         new SignBinder(tables, sources, problems).BindAll(declared);
         new FaultBinder(tables, sources, problems).BindAll(declared["faults"]);
+        new PartBinder(tables, problems).BindAll(declared["parts"]);
         new CheckBinder(tables, sources, problems).BindAll(declared["checks"]);
         new LimitBinder(tables, sources, conditions, problems).BindAll(declared["limits"]);
         new ServiceBinder(tables, sources, conditions, problems).BindAll(declared["services"]);
@@ -60,6 +61,9 @@ internal static class RuleSetBinder
             CodeFamilies = [.. tables.CodeFamilies.Bound.OrderByDescending(family => family.Starts.Length).ThenBy(family => family.Starts, StringComparer.Ordinal)],
             FailureTypes = [.. tables.FailureTypes.Bound.OrderByDescending(type => type.Starts.Length).ThenBy(type => type.Starts, StringComparer.Ordinal)],
             Faults = faults,
+            Parts = tables.Parts.Freeze(),
+            PartsByFault = tables.Parts.Bound.OrderBy(part => part.Id, StringComparer.Ordinal).SelectMany(part => part.Faults, (part, fault) => (part, fault))
+                .ToLookup(pair => pair.fault, pair => pair.part),
             Checks = tables.Checks.Freeze(),
             Cautions = tables.Cautions.Freeze(),
             Services = tables.Services.Freeze(),

@@ -29,6 +29,7 @@ internal sealed class Tables
             ["code-families"] = CodeFamilies,
             ["failure-types"] = FailureTypes,
             ["faults"] = Faults,
+            ["parts"] = Parts,
             ["checks"] = Checks,
             ["limits"] = Limits,
             ["services"] = Services,
@@ -82,6 +83,8 @@ internal sealed class Tables
     public Table<TroubleCode> Codes { get; } = new("trouble code");
 
     public Table<Fault> Faults { get; } = new("fault");
+
+    public Table<Part> Parts { get; } = new("part");
 
     public Table<Check> Checks { get; } = new("check");
 

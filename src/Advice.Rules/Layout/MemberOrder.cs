@@ -22,6 +22,7 @@ internal static class MemberOrder
         ["code-families"] = ["id", "starts", "name", "plain", "scope", "caveat", "source"],
         ["failure-types"] = ["id", "starts", "name", "plain", "source"],
         ["faults"] = ["id", "name", "plain", "system", "places", "prior", "ageing", "consequence", "deficiency", "source"],
+        ["parts"] = ["id", "name", "plain", "faults"],
         ["checks"] =
         [
             "id", "title", "plain", "system", "area", "places", "minutes", "doneBy", "needs", "readsCodes", "without", "tools", "method", "measures",

@@ -47,6 +47,12 @@ public sealed record Catalogue
     /// <summary>Faults by id.</summary>
     public required FrozenDictionary<string, Fault> Faults { get; init; }
 
+    /// <summary>Parts by id.</summary>
+    public required FrozenDictionary<string, Part> Parts { get; init; }
+
+    /// <summary>The parts that a fault calls for, by fault.</summary>
+    public required ILookup<string, Part> PartsByFault { get; init; }
+
     /// <summary>Checks by id.</summary>
     public required FrozenDictionary<string, Check> Checks { get; init; }
 

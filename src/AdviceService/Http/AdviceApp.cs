@@ -49,9 +49,9 @@ internal static class AdviceApp
         var app = builder.Build();
         app.UseMetrics();
         app.UseResponseCompression();
+        app.UseSerilogRequestLogging(Logging.ConfigureRequests);
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRequestDecompression();
-        app.UseSerilogRequestLogging(Logging.ConfigureRequests);
         app.Use((http, next) =>
         {
             http.Response.OnStarting(() =>

@@ -30,7 +30,7 @@ public sealed class RequestReader(Catalogue catalogue)
     {
         JsonElement? id = null;
         var request = RequestBody.Read(utf8Json, line => ReadLine(line, today, out id));
-        return new LineResult(id, request);
+        return new LineResult(request.Status == StatusCodes.Status400BadRequest ? id ?? BrokenLineId.Find(utf8Json.Span) : id, request);
     }
 
     /// <summary>Reads a line of a batch that was parsed elsewhere.</summary>

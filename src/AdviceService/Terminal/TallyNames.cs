@@ -10,4 +10,7 @@ internal static class TallyNames
 
     /// <summary>That of a fault.</summary>
     public static string OfFault(string id, Catalogue catalogue) => catalogue.Faults.TryGetValue(id, out var fault) ? fault.Name.For(Audience.Technician) : id;
+
+    /// <summary>That of a part.</summary>
+    public static string OfPart(string id, Catalogue catalogue) => catalogue.Parts.TryGetValue(id, out var part) ? part.Name.For(Audience.Technician) : id;
 }

@@ -26,6 +26,7 @@ internal static class TallyPage
         Bars(page, "May it be driven", [.. tally.Driving.Select(one => (one.Key, one.Value))]);
         Bars(page, "When to be seen", [.. tally.WithinDays.Select(one => (Within(one.Key), one.Value))]);
         Bars(page, "Checks needed most", [.. Tally.Top(tally.Checks, Most).Select(one => (TallyNames.OfCheck(one.Key, catalogue), one.Value))]);
+        Bars(page, "Parts needed most, if the likeliest faults are found", [.. Tally.Top(tally.Parts, Most).Select(one => (TallyNames.OfPart(one.Key, catalogue), one.Value))]);
         Bars(page, "Faults suspected most", [.. Tally.Top(tally.Faults, Most).Select(one => (TallyNames.OfFault(one.Key, catalogue), one.Value))]);
         return page.Append("</body></html>\n").ToString();
     }

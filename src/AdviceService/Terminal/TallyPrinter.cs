@@ -14,6 +14,7 @@ internal static class TallyPrinter
         Line("Driving", tally.Driving.Select(one => $"{one.Key} {one.Value}"));
         Line("To be seen", tally.WithinDays.Select(one => $"{TallyPage.Within(one.Key)} {one.Value}"));
         Line("Checks needed most", Tally.Top(tally.Checks, Most).Select(one => $"{TallyNames.OfCheck(one.Key, catalogue)} ({one.Value})"));
+        Line("Parts needed most, if the likeliest faults are found", Tally.Top(tally.Parts, Most).Select(one => $"{TallyNames.OfPart(one.Key, catalogue)} ({one.Value})"));
         Line("Faults suspected most", Tally.Top(tally.Faults, Most).Select(one => $"{TallyNames.OfFault(one.Key, catalogue)} ({one.Value})"));
     }
 

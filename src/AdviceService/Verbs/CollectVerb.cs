@@ -32,7 +32,9 @@ internal static class CollectVerb
                 using var part = PartFile.Anew(target);
                 await foreach (var reply in collection.ReadAsync(cancel))
                     part.Add(reply);
-                TallyPrinter.Print(await part.CompleteAsync(target, format), book.Catalogue);
+                var tally = new Tally(book.Catalogue.PartsByFault);
+                await part.CompleteAsync(target, format, tally);
+                TallyPrinter.Print(tally, book.Catalogue);
                 if (!parsed.GetValue(keep))
                     await queue.ForgetAsync(name, cancel);
                 return 0;

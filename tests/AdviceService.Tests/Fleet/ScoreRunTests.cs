@@ -131,6 +131,8 @@ public sealed class ScoreRunTests(RunningService service) : IDisposable
     [InlineData("", "has no header")]
     [InlineData("vehicle.modelyear\n", "did you mean 'vehicle.modelYear'?")]
     [InlineData("id,complaint,id\n", "'id' twice")]
+    [InlineData("id;complaint\n", "parted by ';'")]
+    [InlineData("id\tcomplaint\n", "parted by tabs")]
     public async Task Run_HeaderThatIsWrong_NamesWhatWouldBeRight(string table, string named)
     {
         var refused = await Assert.ThrowsAsync<ScoreException>(() => RunAsync(table, "fleet.csv", "out.ndjson"));

@@ -14,6 +14,11 @@ public class LineTests
     [InlineData("""{"id":7,"vehicle":{"modelYear":1}}""", "7")]
     [InlineData("""{"vehicle":{}}""", null)]
     [InlineData("not JSON", null)]
+    [InlineData("""{"id":"a-1","vehicle":{"modelYear":2""", "\"a-1\"")]
+    [InlineData("""{"asOf":"2026-03-01","id":7,"vehicle":[[[[[[[[[[[[[[[[[[[[""", "7")]
+    [InlineData("""{"vehicle":{"id":3""", null)]
+    [InlineData("""{"id":{"id":3},"vehicle":""", null)]
+    [InlineData("""{"id":"a""", null)]
     public void ReadLine_Id_ComesBackAsItWasGiven(string line, string? id) => Assert.Equal(id, Reader.ReadLine(Bytes(line), Today).Id?.GetRawText());
 
     [Theory]

@@ -1,5 +1,6 @@
 using System.Text;
 using Advice.Evidence;
+using Advice.Knowledge;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Terminal;
 using AdviceService.Tests.Http;
@@ -10,7 +11,8 @@ namespace AdviceService.Tests.Terminal;
 [Collection(Served.ByHttp)]
 public class TallyPageTests(RunningService service)
 {
-    private readonly Tally _tally = new();
+    private readonly Catalogue _catalogue = service.Services.GetRequiredService<IRuleBook>().Catalogue;
+    private readonly Tally _tally = new(service.Services.GetRequiredService<IRuleBook>().Catalogue.PartsByFault);
 
     [Fact]
     public void Page_Always_NeedsNothingBesideItself()
@@ -35,8 +37,20 @@ public class TallyPageTests(RunningService service)
         Assert.Contains("fault-of-tomorrow", page, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Page_FaultsWithOnePart_CountsTheVehiclesThatNeedIt()
+    {
+        var part = _catalogue.Parts.Values.First(one => one.Faults.Count > 1);
+
+        Add("brake-pad-thickness", string.Join("\",\"", part.Faults.Take(2)));
+        Add("brake-pad-thickness", part.Faults[0]);
+
+        Assert.Equal(2, _tally.Parts[part.Id]);
+        Assert.Contains(part.Name.For(Audience.Technician), Page(), StringComparison.Ordinal);
+    }
+
     private void Add(string check, string fault) => _tally.Add(Encoding.UTF8.GetBytes(
         $$$"""{"id":1,"line":1,"triage":{"driving":"soon","checks":["{{{check}}}"],"faults":["{{{fault}}}"],"minutes":10,"withinDays":7}}"""));
 
-    private string Page() => TallyPage.Of(_tally, service.Services.GetRequiredService<IRuleBook>().Catalogue);
+    private string Page() => TallyPage.Of(_tally, _catalogue);
 }

@@ -45,6 +45,8 @@ public class ServeVerbTests
             Assert.True((int)answer.StatusCode < 500, body);
         }
 
+        var neverCompressed = new StringContent(Canary, Encoding.UTF8, "application/json") { Headers = { ContentEncoding = { "gzip" } } };
+        Assert.Equal(400, (int)(await client.PostAsync("/v1/advice", neverCompressed)).StatusCode);
         await client.GetAsync($"/v1/catalogue/symptoms/{Canary}");
         using var stop = Process.Start("kill", ["-TERM", $"{process.Id}"]);
         await process.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(1));
@@ -55,6 +57,7 @@ public class ServeVerbTests
         Assert.Contains("\"StatusCode\":400", log, StringComparison.Ordinal);
         Assert.Contains("\"Route\":\"/v1/advice\"", log, StringComparison.Ordinal);
         Assert.DoesNotContain("\"StatusCode\":200", log, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"StatusCode\":500", log, StringComparison.Ordinal);
     }
 
     /// <summary>The caller has not sent its last line yet, so that the batch cannot be complete.</summary>

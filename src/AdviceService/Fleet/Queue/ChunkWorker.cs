@@ -19,6 +19,7 @@ namespace AdviceService.Fleet.Queue;
 internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce, TimeSpan patience, QueueMetrics metrics)
 {
     private const int MostTries = 3;
+    private const int SignsOfLife = 3;
 
     private static readonly TimeSpan AskAgain = TimeSpan.FromSeconds(2);
 
@@ -32,7 +33,7 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
         while (await next is { } taken)
         {
             next = TakeAsync(waiting, stop);
-            var replies = taken.Tries > MostTries ? null : await AnswerAsync(Packed.Read(taken.Data, Written.As.Chunk));
+            var replies = taken.Tries > MostTries ? null : await HoldingAsync(taken, next, AnswerAsync(Packed.Read(taken.Data, Written.As.Chunk)));
             await handingOver;
             handingOver = HandOverAsync(taken, replies);
         }
@@ -65,6 +66,26 @@ internal sealed class ChunkWorker(FleetQueue queue, IRuleBook rules, int atOnce,
         }
 
         return null;
+    }
+
+    /// <summary>Tells the queue that a chunk and the one after it are in hand, so that a slow machine does not lose them to another worker.</summary>
+    private async Task<byte[]> HoldingAsync(TakenChunk taken, Task<TakenChunk?> next, Task<byte[]> work)
+    {
+        while (await Task.WhenAny(work, Task.Delay(patience / SignsOfLife)) != work)
+        {
+            try
+            {
+                await taken.Message.AckProgressAsync();
+                if (next is { IsCompletedSuccessfully: true, Result: { } waiting })
+                    await waiting.Message.AckProgressAsync();
+            }
+            catch (Exception away) when (away is NatsException or OperationCanceledException)
+            {
+                // What the queue does not hear it hands out again; whoever is second changes nothing.
+            }
+        }
+
+        return await work;
     }
 
     /// <summary>Keeps the replies to a chunk, or the chunk itself where it was tried too often, and lets the queue forget it.</summary>

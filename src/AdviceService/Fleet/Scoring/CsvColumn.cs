@@ -15,6 +15,7 @@ internal sealed record CsvColumn(string Path, Type Type)
     private const string Id = "id";
     private const string TroubleCodes = "troubleCodes";
     private const string Symptoms = "symptoms";
+    private static readonly char[] OtherSeparators = [';', '\t', '|'];
 
     private static readonly IReadOnlyDictionary<string, CsvColumn> Known = Members(typeof(AdviceRequest), "")
         .Prepend(new CsvColumn(Id, typeof(string))).Append(new CsvColumn(TroubleCodes, typeof(string))).Append(new CsvColumn(Symptoms, typeof(string)))
@@ -24,9 +25,11 @@ internal sealed record CsvColumn(string Path, Type Type)
     public static IEnumerable<string> Names => Known.Keys;
 
     /// <summary>The columns of a header.</summary>
-    /// <exception cref="ScoreException">It names one that is not known, or one twice.</exception>
+    /// <exception cref="ScoreException">It names one that is not known, or one twice, or is not parted by commas.</exception>
     public static IReadOnlyList<CsvColumn> Of(IReadOnlyList<string> header)
     {
+        if (header is [var all] && all.IndexOfAny(OtherSeparators) is >= 0 and var at)
+            throw new ScoreException($"The columns are parted by {(all[at] == '\t' ? "tabs" : $"'{all[at]}'")}; a table that is read here has commas (RFC 4180).");
         if (header.GroupBy(name => name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
             throw new ScoreException($"The header names the column '{twice.Key}' twice.");
         return [.. header.Select(name => Known.GetValueOrDefault(name) ?? throw new ScoreException(

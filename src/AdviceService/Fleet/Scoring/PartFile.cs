@@ -72,11 +72,10 @@ internal sealed class PartFile : IDisposable
     /// <summary>Ends the run: what was kept is handed over and becomes the output.</summary>
     /// <param name="output">Path of the output.</param>
     /// <param name="format">Its form.</param>
-    /// <returns>What the replies add up to.</returns>
-    public async Task<Tally> CompleteAsync(string output, ScoreFormat format)
+    /// <param name="tally">Adds the replies up.</param>
+    public async Task CompleteAsync(string output, ScoreFormat format, Tally tally)
     {
         await _replies.FlushAsync();
-        var tally = new Tally();
         await foreach (var reply in ReplyTable.LinesAsync(_replies))
             tally.Add(reply);
         if (format == ScoreFormat.Ndjson)
@@ -93,7 +92,6 @@ internal sealed class PartFile : IDisposable
         }
 
         File.Delete(_jobPath);
-        return tally;
     }
 
     /// <summary>Closes it. A run that ended before its first reply leaves nothing: there is nothing to go on from, and what was wrong may be put right.</summary>

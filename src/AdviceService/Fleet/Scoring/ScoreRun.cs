@@ -24,12 +24,14 @@ internal sealed class ScoreRun(IRuleBook rules, DateOnly today, Action<ScoreProg
         using var part = PartFile.Open(options.Output, asked, options.AsOf is not null, out var job);
         await foreach (var reply in Replies(options, job.AsOf).ReadAsync(input, part.Done, cancel))
             part.Add(reply);
-        return await part.CompleteAsync(options.Output, options.Format);
+        var tally = new Tally(rules.Catalogue.PartsByFault);
+        await part.CompleteAsync(options.Output, options.Format, tally);
+        return tally;
     }
 
     private async Task<Tally> ToPipeAsync(ScoreOptions options, Stream input, CancellationToken cancel)
     {
-        var tally = new Tally();
+        var tally = new Tally(rules.Catalogue.PartsByFault);
         await using var output = new BufferedStream(Console.OpenStandardOutput(), 64 * 1024);
         var replies = Replies(options, options.AsOf ?? today).ReadAsync(input, 0, cancel).Select(reply =>
         {

@@ -1,9 +1,11 @@
 using System.Text.Json;
+using Advice.Knowledge;
 
 namespace AdviceService.Fleet.Scoring;
 
 /// <summary>What the replies of a fleet add up to.</summary>
-internal sealed class Tally
+/// <param name="partsByFault">The parts that faults call for.</param>
+internal sealed class Tally(ILookup<string, Part> partsByFault)
 {
     /// <summary>Vehicles answered.</summary>
     public int Answers { get; private set; }
@@ -22,6 +24,9 @@ internal sealed class Tally
 
     /// <summary>How often a fault is among the three most probable.</summary>
     public Dictionary<string, int> Faults { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>How often one of the three most probable faults calls for a part.</summary>
+    public Dictionary<string, int> Parts { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Time of all steps, min.</summary>
     public long Minutes { get; private set; }
@@ -51,8 +56,11 @@ internal sealed class Tally
         Count(WithinDays, appointment.GetProperty("withinDays") is { ValueKind: JsonValueKind.Number } days ? days.GetInt32() : -1);
         foreach (var check in checks.Take(Most))
             Count(Checks, check);
-        foreach (var fault in faults.Take(Most))
+        var likeliest = faults.Take(Most).ToList();
+        foreach (var fault in likeliest)
             Count(Faults, fault);
+        foreach (var part in likeliest.SelectMany(fault => partsByFault[fault]).Select(part => part.Id).Distinct())
+            Count(Parts, part);
     }
 
     private static void Count<T>(IDictionary<T, int> counts, T key) => counts[key] = counts.TryGetValue(key, out var so) ? so + 1 : 1;
