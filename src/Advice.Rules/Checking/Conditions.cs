@@ -6,8 +6,11 @@ namespace Advice.Rules.Checking;
 internal static class Conditions
 {
     /// <summary>The fact on which no vehicle passes all of these tests; null where some vehicle does.</summary>
-    public static string? Clash(IEnumerable<FactTest> tests) =>
-        tests.GroupBy(test => test.Fact.Id).FirstOrDefault(group => IsEmpty([.. group]))?.Key;
+    public static string? Clash(IEnumerable<FactTest> tests)
+    {
+        FactTest[] all = [.. tests];
+        return Array.Find(all, test => IsEmpty(Array.FindAll(all, other => other.Fact.Id == test.Fact.Id)))?.Fact.Id;
+    }
 
     /// <summary>Whether every vehicle that passes the narrow tests passes the wide ones.</summary>
     public static bool AreWithin(IReadOnlyList<FactTest> narrow, IEnumerable<FactTest> wide) =>

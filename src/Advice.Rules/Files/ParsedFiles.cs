@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Advice.Rules.Checking;
 
 namespace Advice.Rules.Files;
@@ -6,15 +7,17 @@ namespace Advice.Rules.Files;
 internal static class ParsedFiles
 {
     /// <summary>The mappings of those files that could be parsed, in the order of the files.</summary>
-    public static IReadOnlyList<MappingNode> Of(IReadOnlyCollection<RuleFile> files, Problems problems)
+    public static IReadOnlyList<MappingNode> Of(IReadOnlyList<RuleFile> files, Problems problems)
     {
-        var parsed = files.AsParallel().AsOrdered().Select(file =>
+        var (roots, own) = (new MappingNode?[files.Count], new Problems[files.Count]);
+        // One by one: files are of very different size, and no core should wait for the part of another.
+        Parallel.ForEach(Partitioner.Create(Enumerable.Range(0, files.Count), EnumerablePartitionerOptions.NoBuffering), i =>
         {
-            var own = new Problems();
-            return (Root: YamlReader.Read(file, own), Problems: own);
-        }).ToList();
-        foreach (var one in parsed)
-            problems.Add(one.Problems);
-        return [.. parsed.Select(one => one.Root).OfType<MappingNode>()];
+            own[i] = new Problems();
+            roots[i] = YamlReader.Read(files[i], own[i]);
+        });
+        foreach (var one in own)
+            problems.Add(one);
+        return [.. roots.OfType<MappingNode>()];
     }
 }

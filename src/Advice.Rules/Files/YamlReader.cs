@@ -70,11 +70,14 @@ internal sealed class YamlReader
     // The parser would name the line above, or the start of the file.
     private static void RefuseTabs(string file, string text)
     {
-        foreach (var (line, content) in text.Split('\n').Index())
+        var line = 0;
+        foreach (var part in text.AsSpan().Split('\n'))
         {
-            var indentation = content.Length - content.TrimStart(' ').Length;
-            if (indentation < content.Length && content[indentation] == '\t')
-                throw new RefusedException(ErrorCode.MalformedYaml, new Place(file, line + 1, indentation + 1), "a tab stands in the indentation; use spaces");
+            line++;
+            var content = text.AsSpan(part);
+            var indentation = content.IndexOfAnyExcept(' ');
+            if (indentation >= 0 && content[indentation] == '\t')
+                throw new RefusedException(ErrorCode.MalformedYaml, new Place(file, line, indentation + 1), "a tab stands in the indentation; use spaces");
         }
     }
 

@@ -9,17 +9,18 @@ internal sealed class Spelling
     private const int Longest = 20;
     private readonly FrozenSet<string> known;
     private readonly FrozenSet<string> stems;
-    private readonly FrozenDictionary<string, string[]> byDeletion;
+    private readonly Lazy<Dictionary<string, string[]>> byDeletion;
 
     /// <summary>Knows these words.</summary>
     public Spelling(IEnumerable<string> words)
     {
         known = words.ToFrozenSet(StringComparer.Ordinal);
         stems = known.Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
-        byDeletion = known.Union(stems.Where(s => s.Length > Shortest)).Where(IsCorrectable)
+        // Whoever reads nothing but known words, such as those of phrases, need not know how they might be misspelt.
+        byDeletion = new(() => known.Union(stems.Where(s => s.Length > Shortest)).Where(IsCorrectable)
             .SelectMany(w => Deletions(w).Append(w).Distinct().Select(d => (Deletion: d, Word: w)))
             .GroupBy(p => p.Deletion, p => p.Word, StringComparer.Ordinal)
-            .ToFrozenDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal);
+            .ToDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal));
     }
 
     /// <summary>Whether a word or another form of it is known.</summary>
@@ -36,7 +37,7 @@ internal sealed class Spelling
 
     private string? Nearest(string word) =>
         Deletions(word).Append(word)
-            .SelectMany(d => byDeletion.GetValueOrDefault(d, []))
+            .SelectMany(d => byDeletion.Value.GetValueOrDefault(d, []))
             .Where(k => k[0] == word[0] && IsOneSlip(k, word))
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();

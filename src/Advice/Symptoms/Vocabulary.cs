@@ -51,6 +51,8 @@ internal sealed partial class Vocabulary
     /// <param name="keep">Which words count.</param>
     public List<Word> ReadPhrase(string phrase, Func<Word, bool> keep)
     {
+        if (!phrase.Contains('<', StringComparison.Ordinal))
+            return Read(WordSplitter.Split(phrase)).Where(keep).ToList();
         var words = new List<Word>();
         foreach (var piece in ClassOrWords().Matches(phrase).Select(m => m.Value))
         {

@@ -16,6 +16,7 @@ public partial class RuleFileSchemaTests
         "faults-and-checks: a plausible range upside down",
         "faults-and-checks: a value that stands twice",
         "faults-and-checks: a fault that a check finds by a value it lacks",
+        "faults-and-checks: a part for an unknown fault",
         "faults-and-checks: a limit in another unit",
         "faults-and-checks: a limit upside down",
         "faults-and-checks: a limit of what is observed",

@@ -9,6 +9,8 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
     private static readonly HashSet<string> Particles =
         [.. "the and its with when then that this are has have can does for from into which while because there too may".Split(' ')];
 
+    private readonly Dictionary<Text, HashSet<string>> _words = [];
+
     /// <summary>Checks the reasons of links, driving advice, normal reports and services.</summary>
     public void Check()
     {
@@ -22,11 +24,15 @@ internal sealed partial class EmptyReasons(Tables tables, Problems doubts)
             doubts.Add(WarningCode.EmptyReason, tables.Services.PlaceOf(service.Id), $"the reason of '{service.Id}' only repeats its name; say what happens without it");
     }
 
-    private static bool Repeats(Text reason, params Text[] names)
+    private bool Repeats(Text reason, params Text[] names)
     {
-        var known = names.SelectMany(name => Words(name.Trade).Concat(Words(name.Plain))).ToHashSet();
-        return known.Count > 0 && Words(reason.Trade).All(known.Contains);
+        var known = Array.ConvertAll(names, WordsOf);
+        return known.Any(words => words.Count > 0) && Words(reason.Trade).All(word => known.Any(words => words.Contains(word)));
     }
+
+    // Many rules are about one fault or symptom.
+    private HashSet<string> WordsOf(Text name) =>
+        _words.TryGetValue(name, out var known) ? known : _words[name] = [.. Words(name.Trade), .. Words(name.Plain)];
 
     // A trouble code says what is wrong, and an implication is one of words: neither has a mechanism to tell.
     private IEnumerable<Text> Named(Rule rule)

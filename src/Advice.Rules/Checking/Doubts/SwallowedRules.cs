@@ -26,15 +26,15 @@ internal sealed class SwallowedRules(Tables tables, Problems doubts)
     }
 
     private bool Swallows(ShowsRule wide, ShowsRule narrow) =>
-        wide.Often >= narrow.Often && AreWithin(narrow.Occasions, wide.Occasions) && !wide.Without.Except(narrow.Without).Any()
+        wide.Often >= narrow.Often && AreWithin(narrow.Occasions, wide.Occasions) && wide.Without.All(narrow.Without.Contains)
         && Conditions.AreWithin([.. narrow.When.Tests, .. _existence.OfFault(narrow.Fault)], wide.When.Tests);
 
     // The first symptom alone is asked for an occasion, so that rules about several symptoms compare only without one.
     private bool Swallows(DrivingRule wide, DrivingRule narrow) =>
         wide.Advice > narrow.Advice && wide.Fault == narrow.Fault && wide.Probability <= narrow.Probability
-        && !wide.Symptoms.Except(narrow.Symptoms).Any()
+        && wide.Symptoms.All(narrow.Symptoms.Contains)
         && (wide.Occasions.Count == 0 || (wide.Symptoms.SequenceEqual(narrow.Symptoms) && AreWithin(narrow.Occasions, wide.Occasions)))
-        && !wide.Without.Except(narrow.Without).Any() && Conditions.AreWithin(narrow.When.Tests, wide.When.Tests);
+        && wide.Without.All(narrow.Without.Contains) && Conditions.AreWithin(narrow.When.Tests, wide.When.Tests);
 
     private bool AreWithin(IReadOnlyList<string> narrow, IReadOnlyList<string> wide) =>
         wide.Count == 0 || (narrow.Count > 0 && narrow.All(one => wide.Any(other => IsWithin(one, other))));
