@@ -24,7 +24,7 @@ public class SaidBesideSignsTests
     [InlineData("Brake lights won't go off, my neighbour knocked to say they're on", "brake-lamps-stay-on")]
     [InlineData("I opened the bonnet and the battery case was bulging", "battery-swollen")]
     [InlineData("4 wheel drive wont go in, the light just keeps blinking", "four-wheel-drive-fails")]
-    [InlineData("The brakes squeal like a washing machine", "squeal")]
+    [InlineData("The brakes squeal like a washing machine", "brake-squeal")]
     [InlineData("The fuse in my truck keeps blowing, short fuse or not", "fuse-blows")]
     public void Read_SignBesideIt_OnlyTheSign(string complaint, string symptom) =>
         Assert.Equal([symptom], Reader.Read(complaint).Reports.Where(report => report.Present).Select(report => report.Symptom));
