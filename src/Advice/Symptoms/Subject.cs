@@ -12,10 +12,11 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
     /// <summary>So many small words of other languages make a sentence one of them, unless English has as many in it.</summary>
     private const int LeastForeign = 2;
 
-    private readonly ILookup<TopicKind, FrozenSet<string>> words = topics.ToLookup(topic => topic.Kind, topic => topic.Words.ToFrozenSet(StringComparer.Ordinal));
+    private readonly FrozenDictionary<TopicKind, ILookup<string, string[]>> terms = topics.GroupBy(topic => topic.Kind).ToFrozenDictionary(
+        kind => kind.Key, kind => kind.SelectMany(topic => topic.Words).Select(words => words.Split(' ')).ToLookup(term => term[0], StringComparer.Ordinal));
 
     /// <summary>Whether a text has a word of driving.</summary>
-    public bool IsDriving(IEnumerable<RawWord> text) => text.Any(word => Says(TopicKind.Vehicle, word.Text));
+    public bool IsDriving(IReadOnlyList<RawWord> text) => Says(TopicKind.Vehicle, text);
 
     /// <summary>Numbers of the sentences that are about something else.</summary>
     /// <param name="text">The words of the text.</param>
@@ -26,43 +27,56 @@ internal sealed class Subject(IReadOnlyList<Topic> topics)
     {
         var sentences = text.GroupBy(word => word.Sentence).Select(sentence => sentence.ToList()).ToList();
         var driving = IsDriving(text);
-        var elsewhere = (!driving && sentences.Exists(sentence => Names(TopicKind.Other, sentence, isTold)) && !isClear())
+        var elsewhere = (!driving && sentences.Exists(sentence => Names(TopicKind.Other, sentence, sentence.Count, isTold)) && !isClear())
             || IsOfMachine(text, isTold);
         return sentences
             .Where(sentence => elsewhere || IsForeign(sentence)
-                || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && sentence.Exists(word => Says(TopicKind.Courtesy, word.Text))))))
+                || (!troubled.Contains(sentence[0].Sentence) && (AsksInGeneral(sentence) || (!driving && Says(TopicKind.Courtesy, sentence)))))
             .Select(sentence => sentence[0].Sentence).ToHashSet();
     }
 
-    /// <summary>Whether another machine is named before anything of a vehicle, and no vehicle anywhere: "my bicycle brakes squeal", not "no brakes, I nearly hit a bicycle".</summary>
+    /// <summary>
+    /// Whether another machine is named before anything of a vehicle, and no vehicle anywhere: "my bicycle brakes squeal", not "no brakes, I nearly hit a bicycle".
+    /// What has several words may begin with that of a vehicle: "engine of growth".
+    /// </summary>
     private bool IsOfMachine(IReadOnlyList<RawWord> text, Func<RawWord, bool> isTold) =>
-        !text.Any(word => Says(TopicKind.Kind, word.Text) || Says(TopicKind.AnyKind, word.Text))
-        && Names(TopicKind.Machine, [.. text.TakeWhile(word => !Says(TopicKind.Vehicle, word.Text))], isTold);
+        !Says(TopicKind.Kind, text) && !Says(TopicKind.AnyKind, text)
+        && Enumerable.Range(0, text.Count).FirstOrDefault(at => Says(TopicKind.Vehicle, text, at), text.Count) is var vehicle
+        && Names(TopicKind.Machine, text, vehicle + 1, isTold);
 
-    /// <summary>Whether it names another thing, not only to compare: "like a dog in pain".</summary>
-    private bool Names(TopicKind other, List<RawWord> sentence, Func<RawWord, bool> isTold)
+    /// <summary>Whether it names another thing among its first words, not only to compare: "like a dog in pain".</summary>
+    private bool Names(TopicKind other, IReadOnlyList<RawWord> text, int first, Func<RawWord, bool> isTold)
     {
         var comparing = -1;
-        foreach (var word in sentence)
+        for (var at = 0; at < Math.Min(first, text.Count); at++)
         {
-            if (Says(TopicKind.Comparison, word.Text))
-                comparing = word.Clause;
-            else if (Says(other, word.Text) && word.Clause != comparing && !isTold(word))
+            if (Says(TopicKind.Comparison, text, at))
+                comparing = text[at].Clause;
+            else if (text[at].Clause != comparing && Terms(other, text, at).Any(term => term.Length > 1 || !isTold(text[at])))
                 return true;
         }
 
         return false;
     }
 
-    private bool AsksInGeneral(List<RawWord> sentence) =>
-        (Says(TopicKind.Question, sentence[0].Text) || (sentence.Count > 1 && Says(TopicKind.Question, $"{sentence[0].Text} {sentence[1].Text}")))
-        && !sentence.Exists(word => Says(TopicKind.Own, word.Text));
+    private bool AsksInGeneral(List<RawWord> sentence) => Says(TopicKind.Question, sentence, 0) && !Says(TopicKind.Own, sentence);
 
     private bool IsForeign(List<RawWord> sentence)
     {
-        var foreign = sentence.Count(word => Says(TopicKind.Foreign, word.Text));
-        return foreign >= LeastForeign && foreign > sentence.Count(word => Says(TopicKind.English, word.Text));
+        var foreign = Count(TopicKind.Foreign, sentence);
+        return foreign >= LeastForeign && foreign > Count(TopicKind.English, sentence);
     }
 
-    private bool Says(TopicKind kind, string word) => words[kind].Any(some => some.Contains(word));
+    private int Count(TopicKind kind, List<RawWord> text) => Enumerable.Range(0, text.Count).Count(at => Says(kind, text, at));
+
+    private bool Says(TopicKind kind, IReadOnlyList<RawWord> text) => Enumerable.Range(0, text.Count).Any(at => Says(kind, text, at));
+
+    private bool Says(TopicKind kind, IReadOnlyList<RawWord> text, int at) => Terms(kind, text, at).Any();
+
+    /// <summary>The words or words in a row of that kind that begin there, within a sentence.</summary>
+    private IEnumerable<string[]> Terms(TopicKind kind, IReadOnlyList<RawWord> text, int at) =>
+        terms.TryGetValue(kind, out var some)
+            ? some[text[at].Text].Where(term => at + term.Length <= text.Count
+                && term.Index().All(one => text[at + one.Index].Text == one.Item && text[at + one.Index].Sentence == text[at].Sentence))
+            : [];
 }

@@ -13,6 +13,10 @@ public class SaidBesideSignsTests
     [InlineData("We had it for three years and never had a problem with it")]
     [InlineData("I was on my way home from work when it began")]
     [InlineData("My boiler bangs at night")]
+    [InlineData("Our washing machine squeals and its motor smells burnt")]
+    [InlineData("The hedge trimmer cuts out and won't start again")]
+    [InlineData("My brother has a short fuse and blows up at me")]
+    [InlineData("Exports are the engine of growth")]
     public void Read_NoSign_NothingIsReported(string complaint) => Assert.DoesNotContain(Reader.Read(complaint).Reports, report => report.Present);
 
     [Theory]
@@ -20,6 +24,8 @@ public class SaidBesideSignsTests
     [InlineData("Brake lights won't go off, my neighbour knocked to say they're on", "brake-lamps-stay-on")]
     [InlineData("I opened the bonnet and the battery case was bulging", "battery-swollen")]
     [InlineData("4 wheel drive wont go in, the light just keeps blinking", "four-wheel-drive-fails")]
+    [InlineData("The brakes squeal like a washing machine", "brake-squeal")]
+    [InlineData("The fuse in my truck keeps blowing, short fuse or not", "fuse-blows")]
     public void Read_SignBesideIt_OnlyTheSign(string complaint, string symptom) =>
         Assert.Equal([symptom], Reader.Read(complaint).Reports.Where(report => report.Present).Select(report => report.Symptom));
 
