@@ -29,7 +29,7 @@ public class ConditionCoverageTests
     [Fact]
     public void Conditions_OneWayEach_AreSeenBothWaysTogether()
     {
-        var shows = Catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && rule.Occasions.Count == 1 && rule.When.Tests.Count == 0)
+        var shows = Catalogue.Rules.Values.OfType<ShowsRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && rule.Occasions.Count == 1 && rule.Without.Count == 0 && rule.When.Tests.Count == 0)
             .OrderBy(rule => rule.Id, StringComparer.Ordinal).First();
         var other = Catalogue.Occasions.Keys.Order(StringComparer.Ordinal).First(id => !Catalogue.OccasionFits(id, shows.Occasions[0]));
         var (fitting, elsewhere, nothing) = (On(shows, shows.Occasions), On(shows, [other]), On(shows, []));
