@@ -56,7 +56,7 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     }
 
     private bool IsSeldomNow(PhraseMatch match) =>
-        words.Take(match.Last.Index).Any(word => word.Clause == match.First.Clause && Seldom.Contains(word.Surface))
+        words.Take(match.Last.Index).Any(word => word.Clause == match.First.Clause && Seldom.Contains(word.Surface) && !match.Words.Contains(word))
         && words.Skip(match.First.Index + 1).TakeWhile(word => word.Clause == match.First.Clause).Any(word => word.Surface is "anymore" or "more" or "longer");
 
     /// <summary>"The squeal is no longer there", "isn't there any more".</summary>
