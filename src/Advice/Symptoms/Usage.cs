@@ -187,7 +187,7 @@ internal static class Usage
         pull over; pull over to the right; pull over to the left; pull over to the side; pull off the road; pull out; fire department; fire truck; fire hydrant; fire hazard; fire extinguisher; risk of fire; stop sign; stop light;
         how much; what grinds gears; washing machine shakes; washing machine leaks; washing machine; laptop battery; phone battery; loose spanner; loose change; loose stone;
         light throttle; light load; light braking; light brake; light rain; light acceleration; light pressure; light snow; light steering;
-        traffic light; street light; red light; quiet as a mouse; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail; passed emissions; passed emissions test; passed the smog test;
+        traffic light; street light; red light; quiet as a mouse; dead straight; without warning; no warning; no idea; no choice; no reason; no problem; no issue; no one; no avail; passed emissions; passed emissions test; passed the smog test;
         oil light goes out; oil lamp goes out; shut the door; slam on the brakes; check my engine; lost control; wind up; break down; drive off; in the red light;
         """;
 

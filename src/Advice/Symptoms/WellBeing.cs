@@ -60,10 +60,12 @@ internal sealed class WellBeing(IReadOnlyList<Word> words)
         return clauses[true].Any() && !sentence.Any(IsTroubleStated) && clauses[false].All(clause => clause.Count(w => w.Kind == WordKind.Content) < FewWords);
     }
 
-    private bool IsTroubleStated(Word word) => (word.Is("<trouble>") || word.Term == "until") && !Negation.IsBefore(words, word.Index);
+    private bool IsTroubleStated(Word word) => ((word.Is("<trouble>") && !IsDeadStraight(word.Index)) || word.Term == "until") && !Negation.IsBefore(words, word.Index);
 
     /// <summary>"It is fine", "starts first time", "never done that".</summary>
     private bool IsCalm(int i) => Negation.IsBefore(words, i)
         ? Happening.Contains(words[i].Surface)
-        : IsWordOf(words[i]) || (words[i].Term == "start" && i + 1 < words.Count && AtOnce.Contains(words[i + 1].Surface));
+        : IsWordOf(words[i]) || IsDeadStraight(i) || (words[i].Term == "start" && i + 1 < words.Count && AtOnce.Contains(words[i + 1].Surface));
+
+    private bool IsDeadStraight(int i) => words[i].Surface == "dead" && i + 1 < words.Count && words[i + 1].Surface == "straight";
 }

@@ -73,6 +73,7 @@ public class SaidBesideSignsTests
     [InlineData("Knocking from the front over speed bumps. Steering feels ok.")]
     [InlineData("The clutch slips. The clutch pedal feels normal.")]
     [InlineData("Grinding when braking. Brakes work fine otherwise.")]
+    [InlineData("It pulls to the left all the time. Braking is dead straight.")]
     [InlineData("The rear slides on wet bends. It's never done that on dry roads.")]
     [InlineData("The heater is cold at idle. It's good when driving.")]
     public void Read_WhatIsWell_IsHeard(string complaint)
