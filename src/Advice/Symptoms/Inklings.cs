@@ -48,5 +48,5 @@ internal sealed class Inklings(string text, IReadOnlyList<Word> sentence, IReadO
     }
 
     /// <summary>Whether it says that something is not so, or that all is well.</summary>
-    private bool IsDenying() => sentence.Any(word => word.Term is "not" or "no" || Well.Contains(word.Surface));
+    private bool IsDenying() => sentence.Any(word => Negation.Is(word) || Well.Contains(word.Surface));
 }

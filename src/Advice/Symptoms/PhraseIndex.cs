@@ -193,7 +193,7 @@ internal sealed class PhraseIndex
 
     /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
     private static bool IsTornFromNegation(List<Word> words) =>
-        Enumerable.Range(1, words.Count - 1).Any(i => words[i - 1].Term is "not" or "no" && words[i - 1].Clause != words[i].Clause);
+        Enumerable.Range(1, words.Count - 1).Any(i => Negation.Is(words[i - 1]) && words[i - 1].Clause != words[i].Clause);
 
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part

@@ -32,7 +32,7 @@ internal sealed record PhraseMatch(string Meaning, IReadOnlyList<Word> Words, do
     /// Whether another phrase has some of its words and the negation right before it, "no fuel pressure" says more than "fuel pressure", or one that it passes over.
     /// </summary>
     public bool LeavesOutNegation(PhraseMatch other) =>
-        other.Words.Any(w => w.Term is "not" or "no" && (w.Index == First.Index - 1 || (First.Index < w.Index && w.Index < Last.Index && !Words.Contains(w) && other.Meaning == Meaning)))
+        other.Words.Any(w => Negation.Is(w) && (w.Index == First.Index - 1 || (First.Index < w.Index && w.Index < Last.Index && !Words.Contains(w) && other.Meaning == Meaning)))
         && other.Words.Count(Words.Contains) > (other.Meaning == Meaning ? 0 : 1);
 
     /// <summary>Whether it is a part of a longer phrase: "brake hard" of "when I brake hard".</summary>

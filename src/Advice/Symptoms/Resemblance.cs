@@ -88,7 +88,7 @@ internal sealed class Resemblance
     private bool IsToldApart(PhraseMatch clear, PhraseMatch match)
     {
         var own = clear.Words.Where(w => !match.Words.Contains(w) && !Empty.Contains(w.Surface) && !Knows(match, w)).ToList();
-        return own.Count > 0 && !own.Exists(w => sentence.Any(before => before.Term is "not" or "no" && before.Index < w.Index && w.Index - before.Index <= 2));
+        return own.Count > 0 && !own.Exists(w => sentence.Any(before => Negation.Is(before) && before.Index < w.Index && w.Index - before.Index <= 2));
     }
 
     private static double Times(PhraseMatch match) => match.Words.Count > 1 && match.Confidence >= Clear ? TimesAgainstClear : TimesAgainst;

@@ -46,7 +46,7 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
             return true;
         var next = after.SkipWhile(word => word.Clause == match.Last.Clause).ToList();
         next = [.. next.TakeWhile(word => word.Clause == next[0].Clause)];
-        return (supposed || next is [{ Surface: "but" or "though" or "however" or "although" }, ..]) && next.Exists(IsNegator) && next.TrueForAll(word => IsNegator(word) || SayingNo.Contains(word.Surface));
+        return (supposed || next is [{ Surface: "but" or "though" or "however" or "although" }, ..]) && next.Exists(Negation.Is) && next.TrueForAll(word => Negation.Is(word) || SayingNo.Contains(word.Surface));
     }
 
     private bool IsRuledOut(PhraseMatch match)
@@ -63,7 +63,7 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
     private bool IsThereNoMore(PhraseMatch match)
     {
         var after = After(match).TakeWhile(word => word.Clause == match.Last.Clause).SkipWhile(word => word.Kind == WordKind.Filler).ToList();
-        return after is [var first, ..] && IsNegator(first) && after.Exists(word => word.Surface is "there" or "present") && after.Skip(1).All(word => SayingNo.Contains(word.Surface) || word.Surface == "present");
+        return after is [var first, ..] && Negation.Is(first) && after.Exists(word => word.Surface is "there" or "present") && after.Skip(1).All(word => SayingNo.Contains(word.Surface) || word.Surface == "present");
     }
 
     /// <summary>"The squeal and the rattle are both gone".</summary>
@@ -72,8 +72,6 @@ internal sealed class Retraction(IReadOnlyList<Word> words)
         var after = After(match).SkipWhile(word => word.Surface != "both").Where(word => word.Kind == WordKind.Content).Take(2).ToList();
         return after is [_, { Surface: "gone" or "fixed" or "cured" or "stopped" or "disappeared" }];
     }
-
-    private static bool IsNegator(Word word) => word.Term is "not" or "no";
 
     private static bool IsUntil(string surface) => surface is "until" or "till" or "til";
 

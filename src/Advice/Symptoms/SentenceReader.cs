@@ -114,7 +114,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
 
     /// <summary>Whether a clause of which nothing was understood may tell something of its own.</summary>
     private bool StandsAlone(IGrouping<int, Word> clause) =>
-        Joining.Contains(words.First(w => w.Clause == clause.Key).Surface) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause) && !Depending.Contains(words.First(w => w.Clause == clause.Key).Surface)
+        Joining.Contains(words.First(w => w.Clause == clause.Key).Surface) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
         && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
 
     /// <summary>"No smoke anywhere, steam or puddles": what a sentence denies may go on in its next clause.</summary>
@@ -189,7 +189,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         if (better is null)
             return;
         // Its other words stay free for occasions and positions.
-        foreach (var word in better.Words.Where(w => w.Term is "not" or "no" || match.Words.Contains(w)))
+        foreach (var word in better.Words.Where(w => Negation.Is(w) || match.Words.Contains(w)))
             used[word.Index] = true;
         if (denial.Governs(better) || denial.IsFeared(better))
         {

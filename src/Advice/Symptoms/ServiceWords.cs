@@ -36,7 +36,7 @@ internal sealed class ServiceWords
             var verb = clause.Find(w => Doing.Contains(w.Surface) || First.Contains(w.Surface));
             if (verb is null || clause.Exists(w => Needing.Contains(w.Surface)))
                 continue;
-            var done = !first && !clause.Exists(w => w.Term is "not" or "no" && w.Index < verb.Index);
+            var done = !first && !clause.Exists(w => Negation.Is(w) && w.Index < verb.Index);
             var (start, end) = (clause[0].Start, clause[^1].End);
             var daysAgo = done ? Ago(clause, onsets) : null;
             var kmAgo = done ? distances.Where(d => d.Sentence == clause[0].Sentence).OrderByDescending(d => d.Clause == clause[0].Clause).Select(d => (double?)d.Km).FirstOrDefault() : null;

@@ -37,7 +37,7 @@ internal sealed class SystemWords
                 continue;
             var length = found[0].Terms.Length;
             var (start, end) = (content[i].Start, content[i + length - 1].End);
-            var denied = i > 0 && content[i - 1].Clause == content[i].Clause && content[i - 1].Term is "not" or "no";
+            var denied = i > 0 && content[i - 1].Clause == content[i].Clause && Negation.Is(content[i - 1]);
             foreach (var (_, _, system, weight) in found.Where(e => e.Terms.Length == length && e.System is not null && !denied))
                 yield return new(system!, Excerpt.Of(text, start, end), start, end, weight);
             i += length - 1;
