@@ -39,8 +39,13 @@ internal sealed class Spelling
         Deletions(word).Append(word)
             .SelectMany(d => byDeletion.Value.GetValueOrDefault(d, []))
             .Where(k => k[0] == word[0] && IsOneSlip(k, word))
-            .Order(StringComparer.Ordinal)
+            // A wrong vowel or one letter for two is the commoner slip: "stearing" is steering and not steaming.
+            .OrderBy(k => Skeleton(k) == Skeleton(word) ? 0 : 1).ThenBy(k => k, StringComparer.Ordinal)
             .FirstOrDefault();
+
+    /// <summary>The consonants of a word, what is doubled once.</summary>
+    private static string Skeleton(string word) =>
+        string.Concat(word.Where((c, i) => !"aeiou".Contains(c, StringComparison.Ordinal) && (i == 0 || word[i - 1] != c)));
 
     private static bool IsCorrectable(string word) =>
         word.Length is >= Shortest and <= Longest && !word.AsSpan().ContainsAnyInRange('0', '9');
