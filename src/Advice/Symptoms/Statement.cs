@@ -19,6 +19,9 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>Whether it is said to cease each time: "goes away after a minute".</summary>
     public bool ComesBack { get; init; }
 
+    /// <summary>Whether the text only asks whether it is the cause.</summary>
+    public bool IsAsked { get; init; }
+
     /// <summary>Finds what else its words may mean.</summary>
     public Lazy<IReadOnlyList<Guess>>? Rivals { get; init; }
 
