@@ -26,9 +26,6 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     /// <summary>A clause with fewer words says nothing of its own beside others.</summary>
     private const int LeastAlone = 3;
 
-    /// <summary>Words that join another main clause; what follows a comma alone goes on with what was said before it.</summary>
-    private static readonly FrozenSet<string> Joining = WordSet.Of("and but so plus also then");
-
     /// <summary>Words that open a clause about the time, the cause or the occasion of another one.</summary>
     private static readonly FrozenSet<string> Depending = WordSet.Of("when whenever while if because cause since until till unless after before during as though although once which that who where like with without at in on from under over around");
 
@@ -71,6 +68,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             statement.Occasions.AddRange(scene);
         statements.AddRange(here);
         scene = here.Count == 0 && !attached ? Scene(around, content) : [];
+        if (found.Count == 0 && last.Count > 0 && Continuation.Is(sentence))
+            return GoesOn(sentence);
         last = here;
         Inklings.Add(new(() => [.. new Inklings(text, sentence, here, candidates, resemblance.Value).All()]));
         if (found.Count > 0 || attached)
@@ -85,6 +84,14 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             left.UnionWith(sentence.Select(w => w.Clause));
         Unsure[sentence[0].Sentence] = new(() => [.. Surest(Meant(candidates).Concat(resemblance.Value.Of(MostGuesses)))]);
         return false;
+    }
+
+    /// <summary>What went away and is back is there.</summary>
+    private bool GoesOn(IReadOnlyList<Word> sentence)
+    {
+        foreach (var ended in Continuation.Returns(sentence) ? last.FindAll(s => s.HasEnded) : [])
+            statements[statements.IndexOf(ended)] = ended.Back();
+        return true;
     }
 
     /// <summary>What some words of a sentence say.</summary>
@@ -117,7 +124,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
 
     /// <summary>Whether a clause of which nothing was understood may tell something of its own.</summary>
     private bool StandsAlone(IGrouping<int, Word> clause) =>
-        Joining.Contains(words.First(w => w.Clause == clause.Key).Surface) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
+        clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
         && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
 
     /// <summary>"No smoke anywhere, steam or puddles": what a sentence denies may go on in its next clause.</summary>
@@ -160,14 +167,16 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     {
         var resembled = new Lazy<IReadOnlyList<Guess>>(() => resemblance.Value.Of(MostGuesses + found.Count));
         var denial = new Denial(words, used);
+        var ending = new Ending(words);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
             var listed = stated.Count > 0 && (!stated[^1].Present || stated[^1].Match.First.Term == "no") && denial.Continues(stated[^1].Match, match);
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
-                Ceases = denial.Ceases(match),
-                ComesBack = denial.ComesBack(match),
+                Ceases = ending.Ceases(match),
+                ComesBack = ending.ComesBack(match),
+                HasEnded = ending.HasEnded(match) || ending.Ceases(match),
                 IsAsked = !known.Grave.Contains(match.Meaning) && asked.Is(match),
                 Rivals = new(() => Rivals(match, found, candidates, resembled.Value)),
             });
