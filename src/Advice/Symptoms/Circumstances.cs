@@ -19,7 +19,7 @@ internal sealed class Circumstances
         events = occasions.Where(o => o.IsEvent).Select(o => o.Id).ToHashSet(StringComparer.Ordinal);
         var stated = occasions.SelectMany(o => o.Phrases.Select(p => (o.Id, Text: p)))
             .Concat(positions.SelectMany(p => p.Phrases.Select(t => (p.Id, Text: t))));
-        var idioms = Usage.List(Usage.Idioms).Select(i => (Id: "", Text: i));
+        var idioms = Usage.List(Usage.Idioms, Usage.Sayings).Select(i => (Id: "", Text: i));
         index = new(stated.Concat(idioms).Select(p => Parse(p.Id, p.Text, vocabulary)).Where(p => p.Terms.Length > 0), gaps: 1, strict: true);
     }
 

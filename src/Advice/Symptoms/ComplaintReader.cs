@@ -64,7 +64,7 @@ public sealed class ComplaintReader
             .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
         vocabulary = new(words);
         phrases = read ?? new(
-            words, [.. signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0)]);
+            words, [.. signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless, Usage.Sayings).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0)]);
         this.services = new(work, vocabulary);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
         known = new(

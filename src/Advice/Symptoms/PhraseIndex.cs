@@ -27,8 +27,6 @@ internal sealed class PhraseIndex
     /// <summary>The key of phrases that may lack any of their terms.</summary>
     private const string NoKey = "";
 
-    private static readonly FrozenSet<string> Losing = WordSet.Stems("lose drop lack");
-
     private readonly FrozenDictionary<string, IndexedPhrase[]> byKey;
     private readonly FrozenDictionary<string, double> weights;
     private readonly FrozenSet<string> parts;
@@ -172,29 +170,6 @@ internal sealed class PhraseIndex
     private bool LacksRarest(List<(int Place, string Term)> found, string[] asked) =>
         found.Count < asked.Length && found.Max(f => weights[f.Term]) <= asked.Except(found.Select(f => f.Term)).Select(term => weights[term]).DefaultIfEmpty().Max();
 
-    /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
-    private static bool Leaps(IReadOnlyList<Word> sentence, int[] places)
-    {
-        for (var i = places[0]; i < places[^1]; i++)
-        {
-            if (sentence[i].Term is "when" or "after" or "before" or "until" or "no" && !places.Contains(i))
-                return true;
-        }
-
-        return false;
-    }
-
-    /// <summary>"Hasn't lost any power" says that it has it, and "the wheels and saw" is no sawing at the wheel.</summary>
-    private static bool IsTurnedRound(IReadOnlyList<Word> sentence, int[] places, bool inverted) =>
-        (inverted && places.Length == 2 && sentence[places[1]].Link is "and" or "or")
-        || Enumerable.Range(1, places.Length - 1).Any(i => Negation.Is(sentence[places[i - 1]]) && places[i] - places[i - 1] == 2 && IsLosing(sentence[places[i] - 1]));
-
-    private static bool IsLosing(Word word) => Losing.Contains(word.Term) || word.Is("<trouble>");
-
-    /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
-    private static bool IsTornFromNegation(List<Word> words) =>
-        Enumerable.Range(1, words.Count - 1).Any(i => Negation.Is(words[i - 1]) && words[i - 1].Clause != words[i].Clause);
-
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
     /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
@@ -238,6 +213,9 @@ internal sealed class PhraseIndex
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
     private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : strict && phrase.HasClass ? GapsOfStrictClass : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
+    /// <summary>Whether its words say the same in another order. Two alone do not: "light out" is no "out in the light".</summary>
+    private bool MayTurn(Phrase phrase, int gap) => strict || phrase.HasClass || (gap == 0 && (phrase.Terms.Length > 2 || phrase.HasFailure));
+
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
         ? OfClass * Math.Min(weights[term], weights.GetValueOrDefault(word.Term, double.MaxValue))
@@ -255,7 +233,8 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => weights[f.Term]);
         var coverage = weight / asked.Sum(t => weights[t]);
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && ((gap > 0 && !phrase.HasClass) || words[0].Clause != words[^1].Clause)) || Leaps(sentence, places) || IsTornFromNegation(words) || IsTurnedRound(sentence, places, inversions > 0)
+        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && (!MayTurn(phrase, gap) || words[0].Clause != words[^1].Clause))
+            || WordOrder.Leaps(sentence, places) || WordOrder.IsTornFromNegation(words) || WordOrder.IsTurnedRound(sentence, places, inversions > 0)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))
             return null;
