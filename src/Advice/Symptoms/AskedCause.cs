@@ -29,7 +29,7 @@ internal sealed class AskedCause(string text, IReadOnlyList<Word> words)
 
     /// <summary>Words beside the thing that is asked after which tell nothing of their own.</summary>
     private static readonly FrozenSet<string> Vague = WordSet.Of("""
-        sign just only possibly maybe likely actually perhaps probably down due related something anything do caused because fault problem case first new old need needs
+        sign just only possibly possible maybe likely actually perhaps probably down due related something anything do caused because fault problem case first new old need needs
         replacing think reckon you we it again now already gone going dying done for good or on its way out
         """);
 

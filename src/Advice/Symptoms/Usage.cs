@@ -216,16 +216,14 @@ internal static class Usage
 
     /// <summary>
     /// Fixed expressions with words that elsewhere state a symptom, an occasion or a part; they state none of these.
-    /// What means something to a driver ("speed bump", "hard shoulder") does not belong here.
+    /// What means something to a driver ("speed bump", "hard shoulder") does not belong here, nor what leaves one word that counts ("in the fall").
     /// </summary>
     public const string Sayings = """
-        tap water; cup of tea; cup of coffee; cups of tea; cups of coffee; fire up; fire it up; fire up the engine; drive it home; two wheel drive; flat white; flat share; block of flats; flat out;
-        phone went flat; phone is flat; phone is dead; phone charger; charge my phone; charging my phone; plug my phone; spare time; coffee break; lunch break; smoke break; have a smoke;
-        night shift; late shift; early shift; shift work; my shift ended; end of my shift; fishing gear; camping gear; sports gear; ski gear; walking boots; wellington boots; ski boots;
-        last fall; this fall; in the fall; since the fall; fall asleep; fell asleep; last spring; this spring; in spring; in the spring; since spring; early spring;
-        out of the blue; rule of thumb; piece of cake; cold feet; raining cats and dogs; knock on wood; touch wood; knock on the door; rings a bell; tick the box; hot drink; dead of night; dead of winter; dead end;
-        running late; running errands; run to the shops; run into town; ran into a friend; ran out of time; bumped into; shook his head; shakes his head; shook my head; broke my arm; broke my leg; lost my job;
-        olive oil; cooking oil; washing up liquid; light meal; light lunch; light blue; light grey; light green
+        tap water; cup of tea; cup of coffee; cups of tea; cups of coffee; hot drink; coffee break; lunch break; flat white; flat out; flat share; block of flats; fire up the engine; fired up the engine;
+        drive it home; two wheel drive; phone went flat; phone is flat; phone is dead; phone charger; charge my phone; charging my phone; plug my phone; night shift; end of my shift;
+        fishing gear; camping gear; sports gear; ski gear; walking boots; wellington boots; ski boots; last fall; last spring; early spring; fall asleep; fell asleep;
+        out of the blue; rule of thumb; piece of cake; raining cats and dogs; knock on wood; touch wood; knock on the door; rings a bell; dead end; running late; running errands; run into town;
+        ran into a friend; shook his head; shakes his head; shook my head; lost my job; olive oil; cooking oil; washing up liquid; light meal; light lunch
         """;
 
     /// <summary>The entries of lists that are separated by semicolons.</summary>
