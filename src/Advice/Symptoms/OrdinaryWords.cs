@@ -29,9 +29,9 @@ internal static class OrdinaryWords
         masking massage masses matter meals meaning means meant medal messed milder mills minor mistaken mixer mondays mould
         mousse multiply neural newer nickel norman notch numbers opener openings opera orders ordinal outset ovens overhead
         owners packet parse parted partial particular pasta patched patrol paying peace peach peeked petals petting phase
-        phases piles pills plane planet plant plants pliers polite polls ponds porch poser possibly pottery potting pouting
-        precious price pride print printed printer prints program project projects property protector prove proved provider
-        quark quilts rainy raises raising ratio react readily ready reals rebuild reducer regent relation relax remover replay
+        phases piles pills plane planet plant plants pliers polite polls ponds porch poser possibly pottery potting pouting precious
+        price pride print printed printer prints program project projects property protector prove proved provider quark
+        quilts rainy raises raising ratio react readily ready reals rebuild reducer regent relation relax remover replay
         replayed resent retain retains retreat revert risen risks rivers roaming roles roller rollers roses ruins runway
         sacked savings saying scalp scaly scanner scanners scarf scatter scattered scene scope scorer scrapped seeding seeds
         seeking seeks seemingly seems selling serves shader shall shape shapes share shared shares sharing shark sharks sheds

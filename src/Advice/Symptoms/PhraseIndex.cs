@@ -160,8 +160,11 @@ internal sealed class PhraseIndex
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
     private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : strict && phrase.HasClass ? GapsOfStrictClass : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
-    /// <summary>Whether its words say the same in another order. Two alone do not: "light out" is no "out in the light".</summary>
-    private bool MayTurn(Phrase phrase, int gap) => strict || phrase.HasClass || (gap == 0 && (phrase.Terms.Length > 2 || phrase.HasFailure));
+    /// <summary>
+    /// Whether its words say the same in another order. Of two alone the second must be said of the first, "the pedal is hard": "flat battery" is not "a battery on a flat road".
+    /// </summary>
+    private bool MayTurn(Phrase phrase, IReadOnlyList<Word> words, int gap) =>
+        strict || phrase.HasClass || (gap == 0 && (phrase.Terms.Length > 2 || phrase.HasFailure || WordOrder.IsSaidOfFirst(words[^1])));
 
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
@@ -180,7 +183,7 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => filed.Weight(f.Term));
         var coverage = weight / asked.Sum(t => filed.Weight(t));
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < FiledPhrases.LeastCoverage || (inversions > 0 && (!MayTurn(phrase, gap) || words[0].Clause != words[^1].Clause))
+        if (gap > Gaps(phrase, patient) || coverage < FiledPhrases.LeastCoverage || (inversions > 0 && (!MayTurn(phrase, words, gap) || words[0].Clause != words[^1].Clause))
             || WordOrder.Leaps(sentence, places) || WordOrder.IsTornFromNegation(words) || WordOrder.IsTurnedRound(sentence, places, inversions > 0)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))

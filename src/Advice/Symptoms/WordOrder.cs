@@ -24,6 +24,9 @@ internal static class WordOrder
         (inverted && places.Length == 2 && sentence[places[1]].Link is "and" or "or")
         || Enumerable.Range(1, places.Length - 1).Any(i => Negation.Is(sentence[places[i - 1]]) && places[i] - places[i - 1] == 2 && IsLosing(sentence[places[i] - 1]));
 
+    /// <summary>"The pedal is hard", "a thump from the tyres", "fills slowly".</summary>
+    public static bool IsSaidOfFirst(Word second) => second.IsPredicate || second.Link is "of" or "from" || second.Surface.EndsWith("ly", StringComparison.Ordinal);
+
     private static bool IsLosing(Word word) => Losing.Contains(word.Term) || word.Is("<trouble>");
 
     /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
