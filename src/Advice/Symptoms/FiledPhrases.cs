@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace Advice.Symptoms;
 
 /// <summary>
@@ -23,7 +21,7 @@ internal sealed class FiledPhrases
     private readonly bool strict;
 
     /// <summary>Each text once: the terms, then meanings and exact words.</summary>
-    private readonly string[] texts;
+    private readonly TextTable texts;
 
     /// <summary>Weights of the terms.</summary>
     private readonly double[] weights;
@@ -39,7 +37,6 @@ internal sealed class FiledPhrases
     private readonly int[] starts;
     private readonly int[] filed;
 
-    private readonly Dictionary<string, int> numbers;
     private readonly bool[] isPart;
     private readonly IndexedPhrase[]?[] made;
 
@@ -53,13 +50,12 @@ internal sealed class FiledPhrases
         var meant = all.SelectMany(p => p.Terms, (p, term) => (Term: term, p.Meaning)).ToLookup(p => p.Term, p => p.Meaning, StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct(StringComparer.Ordinal).ToList();
         weights = [.. meant.Select(p => 1 + Math.Log((double)meanings.Count / p.Distinct(StringComparer.Ordinal).Count()))];
-        texts = [.. meant.Select(p => p.Key), .. meanings.Concat(all.Select(p => p.Exact).OfType<string>()).Except(meant.Select(p => p.Key), StringComparer.Ordinal)];
-        numbers = Numbers(texts);
-        parts = [.. all.Where(p => p.HasClass).Select(p => numbers[p.Terms.Last(term => !WordClasses.IsClass(term))]).Distinct()];
+        texts = new([.. meant.Select(p => p.Key).Union(meanings, StringComparer.Ordinal).Union(all.Select(p => p.Exact).OfType<string>(), StringComparer.Ordinal)]);
+        parts = [.. all.Where(p => p.HasClass).Select(p => texts.Number(p.Terms.Last(term => !WordClasses.IsClass(term)))).Distinct()];
         isPart = IsPart();
-        terms = [.. all.SelectMany(p => p.Terms).Select(term => numbers[term])];
+        terms = [.. all.SelectMany(p => p.Terms).Select(texts.Number)];
         var ends = 0;
-        heads = [.. all.SelectMany(p => new[] { numbers[p.Meaning], p.Exact is null ? None : numbers[p.Exact], (ends += p.Terms.Length) - p.Terms.Length }), None, None, terms.Length];
+        heads = [.. all.SelectMany(p => new[] { texts.Number(p.Meaning), p.Exact is null ? None : texts.Number(p.Exact), (ends += p.Terms.Length) - p.Terms.Length }), None, None, terms.Length];
         var keyed = all.Index().ToLookup(p => Key(p.Item), p => p.Index);
         filed = [.. Enumerable.Range(0, weights.Length + 1).SelectMany(term => keyed[term])];
         starts = [0, .. Enumerable.Range(0, weights.Length + 1).Select(term => keyed[term].Count())];
@@ -71,12 +67,8 @@ internal sealed class FiledPhrases
     /// <summary>What <see cref="Write"/> wrote.</summary>
     public FiledPhrases(BinaryReader bytes)
     {
-        strict = bytes.ReadBoolean();
-        texts = PhrasesRead.Texts(bytes);
-        weights = new double[bytes.Read7BitEncodedInt()];
-        bytes.BaseStream.ReadExactly(MemoryMarshal.AsBytes(weights.AsSpan()));
-        (parts, heads, terms, starts, filed) = (Whole(bytes), Whole(bytes), Whole(bytes), Whole(bytes), Whole(bytes));
-        numbers = Numbers(texts);
+        (strict, texts, weights) = (bytes.ReadBoolean(), new(bytes), bytes.ReadArray<double>());
+        (parts, heads, terms, starts, filed) = (bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>());
         isPart = IsPart();
         made = new IndexedPhrase[weights.Length + 1][];
     }
@@ -85,21 +77,17 @@ internal sealed class FiledPhrases
     public void Write(BinaryWriter bytes)
     {
         bytes.Write(strict);
-        PhrasesRead.Write(bytes, texts);
-        bytes.Write7BitEncodedInt(weights.Length);
-        bytes.Write(MemoryMarshal.AsBytes(weights.AsSpan()));
+        texts.Write(bytes);
+        bytes.WriteArray(weights);
         foreach (var numbers in (int[][])[parts, heads, terms, starts, filed])
-        {
-            bytes.Write7BitEncodedInt(numbers.Length);
-            bytes.Write(MemoryMarshal.AsBytes(numbers.AsSpan()));
-        }
+            bytes.WriteArray(numbers);
     }
 
     /// <summary>Whether every word must be there.</summary>
     public bool IsStrict => strict;
 
     /// <summary>What a term of a phrase tells.</summary>
-    public double Weight(string term) => weights[numbers[term]];
+    public double Weight(string term) => weights[texts.Number(term)];
 
     /// <summary>The same of a term that may be in no phrase, which tells most.</summary>
     public double WeightOfAny(string term) => Number(term) is var number and not None ? weights[number] : double.MaxValue;
@@ -147,7 +135,7 @@ internal sealed class FiledPhrases
     }
 
     /// <summary>The rarest of the terms without which a phrase is never found, by number: only a sentence that has it is searched for the phrase.</summary>
-    private int Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(Weight) is { } key ? numbers[key] : weights.Length;
+    private int Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(Weight) is { } key ? texts.Number(key) : weights.Length;
 
     /// <summary>The terms without which a phrase is not found, whatever stands around them. One that may lack words lacks neither the rarest of
     /// them nor one that tells more than may be missing.</summary>
@@ -162,15 +150,7 @@ internal sealed class FiledPhrases
     }
 
     /// <summary>The number of a term; none where no phrase has it.</summary>
-    private int Number(string term) => numbers.TryGetValue(term, out var number) && number < weights.Length ? number : None;
-
-    private static Dictionary<string, int> Numbers(string[] texts)
-    {
-        var numbers = new Dictionary<string, int>(texts.Length, StringComparer.Ordinal);
-        foreach (var text in texts)
-            numbers.Add(text, numbers.Count);
-        return numbers;
-    }
+    private int Number(string term) => texts.Number(term) is var number && number < weights.Length ? number : None;
 
     private bool[] IsPart()
     {
@@ -178,12 +158,5 @@ internal sealed class FiledPhrases
         foreach (var part in parts)
             marked[part] = true;
         return marked;
-    }
-
-    private static int[] Whole(BinaryReader bytes)
-    {
-        var numbers = new int[bytes.Read7BitEncodedInt()];
-        bytes.BaseStream.ReadExactly(MemoryMarshal.AsBytes(numbers.AsSpan()));
-        return numbers;
     }
 }

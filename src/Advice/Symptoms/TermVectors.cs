@@ -8,8 +8,16 @@ namespace Advice.Symptoms;
 /// </summary>
 internal sealed class TermVectors
 {
-    private readonly Dictionary<string, Entry> byTerm;
-    private readonly (int Meaning, int End)[] blocks;
+    private readonly TextTable terms;
+    private readonly double[] rarities;
+
+    /// <summary>For each term where its documents begin, and its share in each; then where they end.</summary>
+    private readonly int[] starts;
+    private readonly int[] holding;
+    private readonly float[] parts;
+
+    /// <summary>For each block of documents the meaning and the number after its last.</summary>
+    private readonly int[] blocks;
     private readonly int documents;
     private readonly double unknown;
 
@@ -21,7 +29,7 @@ internal sealed class TermVectors
         unknown = Unknown(documents.Count);
         var rarity = documents.SelectMany(d => d.Terms.Keys).GroupBy(t => t, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => Math.Log((double)documents.Count / g.Count()), StringComparer.Ordinal);
-        var lists = rarity.Keys.ToDictionary(t => t, _ => new List<(int, float)>(), StringComparer.Ordinal);
+        var lists = rarity.Keys.ToDictionary(t => t, _ => new List<(int Document, float Part)>(), StringComparer.Ordinal);
         for (var i = 0; i < documents.Count; i++)
         {
             var length = Math.Sqrt(documents[i].Terms.Sum(t => Math.Pow(t.Value * rarity[t.Key], 2)));
@@ -32,8 +40,14 @@ internal sealed class TermVectors
             }
         }
 
-        byTerm = lists.ToDictionary(p => p.Key, p => new Entry(rarity[p.Key], [.. p.Value]), StringComparer.Ordinal);
-        blocks = [.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).Select(g => (g.Key, g.Max(d => d.End)))];
+        terms = new([.. rarity.Keys]);
+        rarities = [.. rarity.Values];
+        holding = [.. lists.Values.SelectMany(list => list, (_, one) => one.Document)];
+        parts = [.. lists.Values.SelectMany(list => list, (_, one) => one.Part)];
+        starts = [0, .. lists.Values.Select(list => list.Count)];
+        for (var i = 1; i < starts.Length; i++)
+            starts[i] += starts[i - 1];
+        blocks = [.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).SelectMany(g => new[] { g.Key, g.Max(d => d.End) })];
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
@@ -41,49 +55,26 @@ internal sealed class TermVectors
     {
         documents = bytes.Read7BitEncodedInt();
         unknown = Unknown(documents);
-        blocks = new (int, int)[bytes.Read7BitEncodedInt()];
-        for (var i = 0; i < blocks.Length; i++)
-            blocks[i] = (bytes.Read7BitEncodedInt(), bytes.Read7BitEncodedInt());
-        var terms = bytes.Read7BitEncodedInt();
-        byTerm = new(terms, StringComparer.Ordinal);
-        for (var i = 0; i < terms; i++)
-        {
-            var (term, rarity, parts) = (bytes.ReadString(), bytes.ReadDouble(), new (int, float)[bytes.Read7BitEncodedInt()]);
-            for (var j = 0; j < parts.Length; j++)
-                parts[j] = (bytes.Read7BitEncodedInt(), bytes.ReadSingle());
-            byTerm.Add(term, new(rarity, parts));
-        }
+        (blocks, terms, rarities) = (bytes.ReadArray<int>(), new(bytes), bytes.ReadArray<double>());
+        (starts, holding, parts) = (bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<float>());
     }
 
     /// <summary>Whether a document has a term.</summary>
     /// <param name="document">Its number in their order.</param>
     /// <param name="term">The term.</param>
     public bool Has(int document, string term) =>
-        byTerm.TryGetValue(term, out var entry) && (entry.IsEverywhere || Array.Exists(entry.Parts, part => part.Document == document));
+        terms.Number(term) is var number and >= 0 && (rarities[number] == 0 || holding.AsSpan(starts[number]..starts[number + 1]).Contains(document));
 
     /// <summary>Writes the vectors, to the bit.</summary>
     public void Write(BinaryWriter bytes)
     {
         bytes.Write7BitEncodedInt(documents);
-        bytes.Write7BitEncodedInt(blocks.Length);
-        foreach (var (meaning, end) in blocks)
-        {
-            bytes.Write7BitEncodedInt(meaning);
-            bytes.Write7BitEncodedInt(end);
-        }
-
-        bytes.Write7BitEncodedInt(byTerm.Count);
-        foreach (var (term, entry) in byTerm)
-        {
-            bytes.Write(term);
-            bytes.Write(entry.Rarity);
-            bytes.Write7BitEncodedInt(entry.Parts.Length);
-            foreach (var (document, part) in entry.Parts)
-            {
-                bytes.Write7BitEncodedInt(document);
-                bytes.Write(part);
-            }
-        }
+        bytes.WriteArray(blocks);
+        terms.Write(bytes);
+        bytes.WriteArray(rarities);
+        bytes.WriteArray(starts);
+        bytes.WriteArray(holding);
+        bytes.WriteArray(parts);
     }
 
     /// <summary>Adds to the score of each meaning how near the text is to it, 0 … 1, times a share.</summary>
@@ -97,16 +88,17 @@ internal sealed class TermVectors
         var squares = 0.0;
         foreach (var (term, weight) in text)
         {
-            var entry = byTerm.GetValueOrDefault(term);
-            var own = weight * (entry?.Rarity ?? unknown);
+            var number = terms.Number(term);
+            var own = weight * (number < 0 ? unknown : rarities[number]);
             squares += own * own;
-            foreach (var (document, part) in entry?.Parts ?? [])
-                near[document] += (float)(own * part);
+            for (var i = number < 0 ? 0 : starts[number]; number >= 0 && i < starts[number + 1]; i++)
+                near[holding[i]] += (float)(own * parts[i]);
         }
 
         var start = 0;
-        foreach (var (meaning, end) in blocks)
+        for (var i = 0; i < blocks.Length; i += 2)
         {
+            var (meaning, end) = (blocks[i], blocks[i + 1]);
             var best = 0f;
             foreach (var one in near.AsSpan(start, end - start))
                 best = Math.Max(best, one);
@@ -119,10 +111,4 @@ internal sealed class TermVectors
     }
 
     private static double Unknown(int documents) => Math.Log(Math.Max(2, documents));
-
-    private sealed record Entry(double Rarity, (int Document, float Part)[] Parts)
-    {
-        /// <summary>What all documents have tells none from another, and no document lists it.</summary>
-        public bool IsEverywhere => Rarity == 0;
-    }
 }
