@@ -24,18 +24,19 @@ internal sealed class FiledPhrases
     private readonly TextTable texts;
 
     /// <summary>Weights of the terms.</summary>
-    private readonly double[] weights;
+    private readonly Written<double> weights;
 
     /// <summary>Numbers of the terms that name a part of which a phrase says something by a class.</summary>
-    private readonly int[] parts;
+    private readonly Written<int> parts;
 
-    /// <summary>For each phrase the meaning, the exact word and where its terms begin among those of all; then where they end.</summary>
-    private readonly int[] heads;
-    private readonly int[] terms;
+    /// <summary>For each phrase the numbers of its meaning and of its exact word.</summary>
+    private readonly Written<int> heads;
 
-    /// <summary>For each term, and then for none, where the phrases filed under it begin; then where they end.</summary>
-    private readonly int[] starts;
-    private readonly int[] filed;
+    /// <summary>For each phrase its terms.</summary>
+    private readonly WrittenLists<int> terms;
+
+    /// <summary>For each term, and then for none, the phrases filed under it.</summary>
+    private readonly WrittenLists<int> filed;
 
     private readonly bool[] isPart;
     private readonly IndexedPhrase[]?[] made;
@@ -49,26 +50,22 @@ internal sealed class FiledPhrases
         var all = phrases.DistinctBy(p => $"{p.Meaning}|{string.Join(' ', p.Terms)}|{p.Exact}", StringComparer.Ordinal).ToList();
         var meant = all.SelectMany(p => p.Terms, (p, term) => (Term: term, p.Meaning)).ToLookup(p => p.Term, p => p.Meaning, StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct(StringComparer.Ordinal).ToList();
-        weights = [.. meant.Select(p => 1 + Math.Log((double)meanings.Count / p.Distinct(StringComparer.Ordinal).Count()))];
+        weights = new([.. meant.Select(p => 1 + Math.Log((double)meanings.Count / p.Distinct(StringComparer.Ordinal).Count()))]);
         texts = new([.. meant.Select(p => p.Key).Union(meanings, StringComparer.Ordinal).Union(all.Select(p => p.Exact).OfType<string>(), StringComparer.Ordinal)]);
-        parts = [.. all.Where(p => p.HasClass).Select(p => texts.Number(p.Terms.Last(term => !WordClasses.IsClass(term)))).Distinct()];
+        parts = new([.. all.Where(p => p.HasClass).Select(p => texts.Number(p.Terms.Last(term => !WordClasses.IsClass(term)))).Distinct()]);
         isPart = IsPart();
-        terms = [.. all.SelectMany(p => p.Terms).Select(texts.Number)];
-        var ends = 0;
-        heads = [.. all.SelectMany(p => new[] { texts.Number(p.Meaning), p.Exact is null ? None : texts.Number(p.Exact), (ends += p.Terms.Length) - p.Terms.Length }), None, None, terms.Length];
+        heads = new([.. all.SelectMany(p => new[] { texts.Number(p.Meaning), p.Exact is null ? None : texts.Number(p.Exact) })]);
+        terms = new([.. all.Select(p => Array.ConvertAll(p.Terms, texts.Number))]);
         var keyed = all.Index().ToLookup(p => Key(p.Item), p => p.Index);
-        filed = [.. Enumerable.Range(0, weights.Length + 1).SelectMany(term => keyed[term])];
-        starts = [0, .. Enumerable.Range(0, weights.Length + 1).Select(term => keyed[term].Count())];
-        for (var i = 1; i < starts.Length; i++)
-            starts[i] += starts[i - 1];
+        filed = new([.. Enumerable.Range(0, weights.Length + 1).Select(term => keyed[term].ToArray())]);
         made = new IndexedPhrase[weights.Length + 1][];
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
     public FiledPhrases(BinaryReader bytes)
     {
-        (strict, texts, weights) = (bytes.ReadBoolean(), new(bytes), bytes.ReadArray<double>());
-        (parts, heads, terms, starts, filed) = (bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<int>());
+        (strict, texts, weights) = (bytes.ReadBoolean(), new(bytes), Written<double>.ReadFrom(bytes));
+        (parts, heads, terms, filed) = (Written<int>.ReadFrom(bytes), Written<int>.ReadFrom(bytes), new(bytes), new(bytes));
         isPart = IsPart();
         made = new IndexedPhrase[weights.Length + 1][];
     }
@@ -78,9 +75,11 @@ internal sealed class FiledPhrases
     {
         bytes.Write(strict);
         texts.Write(bytes);
-        bytes.WriteArray(weights);
-        foreach (var numbers in (int[][])[parts, heads, terms, starts, filed])
-            bytes.WriteArray(numbers);
+        weights.WriteTo(bytes);
+        parts.WriteTo(bytes);
+        heads.WriteTo(bytes);
+        terms.WriteTo(bytes);
+        filed.WriteTo(bytes);
     }
 
     /// <summary>Whether every word must be there.</summary>
@@ -118,18 +117,20 @@ internal sealed class FiledPhrases
     {
         if (made[term] is { } before)
             return before;
-        var under = new IndexedPhrase[starts[term + 1] - starts[term]];
+        var numbers = filed[term];
+        var under = new IndexedPhrase[numbers.Length];
         for (var i = 0; i < under.Length; i++)
-            under[i] = Indexed(filed[starts[term] + i]);
+            under[i] = Indexed(numbers[i]);
         return made[term] = under;
     }
 
     private IndexedPhrase Indexed(int number)
     {
-        var (meaning, exact, start, end) = (heads[3 * number], heads[(3 * number) + 1], heads[(3 * number) + 2], heads[(3 * number) + 5]);
-        var own = new string[end - start];
+        var (meaning, exact) = (heads[2 * number], heads[(2 * number) + 1]);
+        var asked = terms[number];
+        var own = new string[asked.Length];
         for (var i = 0; i < own.Length; i++)
-            own[i] = texts[terms[start + i]];
+            own[i] = texts[asked[i]];
         var phrase = new Phrase(texts[meaning], own, exact == None ? null : texts[exact]);
         return new(number, phrase, Bits(own), Bits(Needed(phrase, LeastTermsForPartial)), Bits(Needed(phrase, LeastTermsForPatientPartial)));
     }
@@ -155,7 +156,7 @@ internal sealed class FiledPhrases
     private bool[] IsPart()
     {
         var marked = new bool[weights.Length];
-        foreach (var part in parts)
+        foreach (var part in parts.Span)
             marked[part] = true;
         return marked;
     }

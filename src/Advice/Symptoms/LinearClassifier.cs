@@ -24,10 +24,9 @@ internal sealed class LinearClassifier
     private readonly int meanings;
     private readonly TextTable known;
 
-    /// <summary>Where the weights of each term begin; then where they end.</summary>
-    private readonly int[] starts;
-    private readonly ushort[] listed;
-    private readonly float[] values;
+    /// <summary>For each term the meanings that it has a weight for, and the weights.</summary>
+    private readonly WrittenLists<ushort> listed;
+    private readonly WrittenLists<float> values;
     private readonly TermWeights?[] made;
 
     /// <summary>Learns from examples.</summary>
@@ -61,12 +60,8 @@ internal sealed class LinearClassifier
         }
 
         known = new([.. averaged.Keys]);
-        ushort[][] meant = [.. averaged.Values.Select(row => Enumerable.Range(0, meanings).Where(meaning => row[meaning] != 0).Select(meaning => checked((ushort)meaning)).ToArray())];
-        listed = [.. meant.SelectMany(one => one)];
-        values = [.. averaged.Values.Zip(meant, (row, own) => own.Select(meaning => row[meaning])).SelectMany(one => one)];
-        starts = new int[meant.Length + 1];
-        for (var i = 0; i < meant.Length; i++)
-            starts[i + 1] = starts[i] + meant[i].Length;
+        listed = new([.. averaged.Values.Select(row => Enumerable.Range(0, meanings).Where(meaning => row[meaning] != 0).Select(meaning => checked((ushort)meaning)).ToArray())]);
+        values = new([.. averaged.Values.Select(row => Array.FindAll(row, weight => weight != 0))]);
         made = new TermWeights[known.Count];
     }
 
@@ -74,7 +69,7 @@ internal sealed class LinearClassifier
     public LinearClassifier(BinaryReader bytes)
     {
         (meanings, known) = (bytes.Read7BitEncodedInt(), new(bytes));
-        (starts, listed, values) = (bytes.ReadArray<int>(), bytes.ReadArray<ushort>(), bytes.ReadArray<float>());
+        (listed, values) = (new(bytes), new(bytes));
         made = new TermWeights[known.Count];
     }
 
@@ -83,9 +78,8 @@ internal sealed class LinearClassifier
     {
         bytes.Write7BitEncodedInt(meanings);
         known.Write(bytes);
-        bytes.WriteArray(starts);
-        bytes.WriteArray(listed);
-        bytes.WriteArray(values);
+        listed.WriteTo(bytes);
+        values.WriteTo(bytes);
     }
 
     /// <summary>How much a text speaks for each meaning, by number; at best about 1 more for its own than for any other.</summary>
@@ -104,7 +98,7 @@ internal sealed class LinearClassifier
     }
 
     /// <summary>Made twice where two texts ask at the same time, which does no harm.</summary>
-    private TermWeights Made(int term) => made[term] ??= new(listed[starts[term]..starts[term + 1]], values[starts[term]..starts[term + 1]], meanings);
+    private TermWeights Made(int term) => made[term] ??= new(listed[term].ToArray(), values[term].ToArray(), meanings);
 
     /// <summary>A place among the examples that has nothing to do with the meaning, and stays the same when others are added.</summary>
     private static ulong Place(IReadOnlyDictionary<string, double> terms) =>

@@ -9,15 +9,14 @@ namespace Advice.Symptoms;
 internal sealed class TermVectors
 {
     private readonly TextTable terms;
-    private readonly double[] rarities;
+    private readonly Written<double> rarities;
 
-    /// <summary>For each term where its documents begin, and its share in each; then where they end.</summary>
-    private readonly int[] starts;
-    private readonly int[] holding;
-    private readonly float[] parts;
+    /// <summary>For each term the documents that have it, and its share in each.</summary>
+    private readonly WrittenLists<int> holding;
+    private readonly WrittenLists<float> parts;
 
     /// <summary>For each block of documents the meaning and the number after its last.</summary>
-    private readonly int[] blocks;
+    private readonly Written<int> blocks;
     private readonly int documents;
     private readonly double unknown;
 
@@ -41,13 +40,10 @@ internal sealed class TermVectors
         }
 
         terms = new([.. rarity.Keys]);
-        rarities = [.. rarity.Values];
-        holding = [.. lists.Values.SelectMany(list => list, (_, one) => one.Document)];
-        parts = [.. lists.Values.SelectMany(list => list, (_, one) => one.Part)];
-        starts = [0, .. lists.Values.Select(list => list.Count)];
-        for (var i = 1; i < starts.Length; i++)
-            starts[i] += starts[i - 1];
-        blocks = [.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).SelectMany(g => new[] { g.Key, g.Max(d => d.End) })];
+        rarities = new([.. rarity.Values]);
+        holding = new([.. lists.Values.Select(list => list.ConvertAll(one => one.Document))]);
+        parts = new([.. lists.Values.Select(list => list.ConvertAll(one => one.Part))]);
+        blocks = new([.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).SelectMany(g => new[] { g.Key, g.Max(d => d.End) })]);
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
@@ -55,26 +51,25 @@ internal sealed class TermVectors
     {
         documents = bytes.Read7BitEncodedInt();
         unknown = Unknown(documents);
-        (blocks, terms, rarities) = (bytes.ReadArray<int>(), new(bytes), bytes.ReadArray<double>());
-        (starts, holding, parts) = (bytes.ReadArray<int>(), bytes.ReadArray<int>(), bytes.ReadArray<float>());
+        (blocks, terms, rarities) = (Written<int>.ReadFrom(bytes), new(bytes), Written<double>.ReadFrom(bytes));
+        (holding, parts) = (new(bytes), new(bytes));
     }
 
     /// <summary>Whether a document has a term.</summary>
     /// <param name="document">Its number in their order.</param>
     /// <param name="term">The term.</param>
     public bool Has(int document, string term) =>
-        terms.Number(term) is var number and >= 0 && (rarities[number] == 0 || holding.AsSpan(starts[number]..starts[number + 1]).Contains(document));
+        terms.Number(term) is var number and >= 0 && (rarities[number] == 0 || holding[number].Contains(document));
 
     /// <summary>Writes the vectors, to the bit.</summary>
     public void Write(BinaryWriter bytes)
     {
         bytes.Write7BitEncodedInt(documents);
-        bytes.WriteArray(blocks);
+        blocks.WriteTo(bytes);
         terms.Write(bytes);
-        bytes.WriteArray(rarities);
-        bytes.WriteArray(starts);
-        bytes.WriteArray(holding);
-        bytes.WriteArray(parts);
+        rarities.WriteTo(bytes);
+        holding.WriteTo(bytes);
+        parts.WriteTo(bytes);
     }
 
     /// <summary>Adds to the score of each meaning how near the text is to it, 0 … 1, times a share.</summary>
@@ -91,19 +86,23 @@ internal sealed class TermVectors
             var number = terms.Number(term);
             var own = weight * (number < 0 ? unknown : rarities[number]);
             squares += own * own;
-            for (var i = number < 0 ? 0 : starts[number]; number >= 0 && i < starts[number + 1]; i++)
-                near[holding[i]] += (float)(own * parts[i]);
+            if (number < 0)
+                continue;
+            var those = holding[number];
+            var shares = parts[number];
+            for (var i = 0; i < those.Length; i++)
+                near[those[i]] += (float)(own * shares[i]);
         }
 
         var start = 0;
         for (var i = 0; i < blocks.Length; i += 2)
         {
-            var (meaning, end) = (blocks[i], blocks[i + 1]);
+            var end = blocks[i + 1];
             var best = 0f;
             foreach (var one in near.AsSpan(start, end - start))
                 best = Math.Max(best, one);
             if (best > 0)
-                scores[meaning] += share * best / Math.Sqrt(squares);
+                scores[blocks[i]] += share * best / Math.Sqrt(squares);
             start = end;
         }
 

@@ -2,28 +2,24 @@ using System.Runtime.InteropServices;
 
 namespace Advice.Symptoms;
 
-/// <summary>Reads what was learned where it lies, and arrays of numbers at once.</summary>
+/// <summary>Reads what was learned where it lies: it is some megabytes, and a copy of them lives as long as the reader.</summary>
 internal static class WrittenBytes
 {
     /// <summary>Opens bytes for reading.</summary>
     public static BinaryReader Open(ReadOnlyMemory<byte> written) => MemoryMarshal.TryGetArray(written, out var part)
-        ? new(new MemoryStream(part.Array!, part.Offset, part.Count, writable: false))
-        : new(new MemoryStream(written.ToArray(), writable: false));
+        ? new(new MemoryStream(part.Array!, part.Offset, part.Count, writable: false, publiclyVisible: true))
+        : Open(written.ToArray());
 
-    /// <summary>Writes an array as it stands in memory: only this build of the program reads it.</summary>
-    public static void WriteArray<T>(this BinaryWriter bytes, T[] numbers)
-        where T : unmanaged
+    /// <summary>The next bytes, not copied.</summary>
+    /// <param name="reader">Reads bytes in memory that it may show.</param>
+    /// <param name="length">How many.</param>
+    public static ReadOnlyMemory<byte> Next(BinaryReader reader, int length)
     {
-        bytes.Write7BitEncodedInt(numbers.Length);
-        bytes.Write(MemoryMarshal.AsBytes(numbers.AsSpan()));
-    }
-
-    /// <summary>Reads an array.</summary>
-    public static T[] ReadArray<T>(this BinaryReader bytes)
-        where T : unmanaged
-    {
-        var numbers = new T[bytes.Read7BitEncodedInt()];
-        bytes.BaseStream.ReadExactly(MemoryMarshal.AsBytes(numbers.AsSpan()));
-        return numbers;
+        var stream = (MemoryStream)reader.BaseStream;
+        if (!stream.TryGetBuffer(out var all))
+            throw new ArgumentException("These bytes may not be shown.", nameof(reader));
+        var next = all.AsMemory((int)stream.Position, length);
+        stream.Position += length;
+        return next;
     }
 }
