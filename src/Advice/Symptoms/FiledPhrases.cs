@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace Advice.Symptoms;
 
 /// <summary>
@@ -23,23 +21,23 @@ internal sealed class FiledPhrases
     private readonly bool strict;
 
     /// <summary>Each text once: the terms, then meanings and exact words.</summary>
-    private readonly string[] texts;
+    private readonly TextTable texts;
 
     /// <summary>Weights of the terms.</summary>
-    private readonly double[] weights;
+    private readonly Written<double> weights;
 
     /// <summary>Numbers of the terms that name a part of which a phrase says something by a class.</summary>
-    private readonly int[] parts;
+    private readonly Written<int> parts;
 
-    /// <summary>For each phrase the meaning, the exact word and where its terms begin among those of all; then where they end.</summary>
-    private readonly int[] heads;
-    private readonly int[] terms;
+    /// <summary>For each phrase the numbers of its meaning and of its exact word.</summary>
+    private readonly Written<int> heads;
 
-    /// <summary>For each term, and then for none, where the phrases filed under it begin; then where they end.</summary>
-    private readonly int[] starts;
-    private readonly int[] filed;
+    /// <summary>For each phrase its terms.</summary>
+    private readonly WrittenLists<int> terms;
 
-    private readonly Dictionary<string, int> numbers;
+    /// <summary>For each term, and then for none, the phrases filed under it.</summary>
+    private readonly WrittenLists<int> filed;
+
     private readonly bool[] isPart;
     private readonly IndexedPhrase[]?[] made;
 
@@ -52,31 +50,22 @@ internal sealed class FiledPhrases
         var all = phrases.DistinctBy(p => $"{p.Meaning}|{string.Join(' ', p.Terms)}|{p.Exact}", StringComparer.Ordinal).ToList();
         var meant = all.SelectMany(p => p.Terms, (p, term) => (Term: term, p.Meaning)).ToLookup(p => p.Term, p => p.Meaning, StringComparer.Ordinal);
         var meanings = all.Select(p => p.Meaning).Distinct(StringComparer.Ordinal).ToList();
-        weights = [.. meant.Select(p => 1 + Math.Log((double)meanings.Count / p.Distinct(StringComparer.Ordinal).Count()))];
-        texts = [.. meant.Select(p => p.Key), .. meanings.Concat(all.Select(p => p.Exact).OfType<string>()).Except(meant.Select(p => p.Key), StringComparer.Ordinal)];
-        numbers = Numbers(texts);
-        parts = [.. all.Where(p => p.HasClass).Select(p => numbers[p.Terms.Last(term => !WordClasses.IsClass(term))]).Distinct()];
+        weights = new([.. meant.Select(p => 1 + Math.Log((double)meanings.Count / p.Distinct(StringComparer.Ordinal).Count()))]);
+        texts = new([.. meant.Select(p => p.Key).Union(meanings, StringComparer.Ordinal).Union(all.Select(p => p.Exact).OfType<string>(), StringComparer.Ordinal)]);
+        parts = new([.. all.Where(p => p.HasClass).Select(p => texts.Number(p.Terms.Last(term => !WordClasses.IsClass(term)))).Distinct()]);
         isPart = IsPart();
-        terms = [.. all.SelectMany(p => p.Terms).Select(term => numbers[term])];
-        var ends = 0;
-        heads = [.. all.SelectMany(p => new[] { numbers[p.Meaning], p.Exact is null ? None : numbers[p.Exact], (ends += p.Terms.Length) - p.Terms.Length }), None, None, terms.Length];
+        heads = new([.. all.SelectMany(p => new[] { texts.Number(p.Meaning), p.Exact is null ? None : texts.Number(p.Exact) })]);
+        terms = new([.. all.Select(p => Array.ConvertAll(p.Terms, texts.Number))]);
         var keyed = all.Index().ToLookup(p => Key(p.Item), p => p.Index);
-        filed = [.. Enumerable.Range(0, weights.Length + 1).SelectMany(term => keyed[term])];
-        starts = [0, .. Enumerable.Range(0, weights.Length + 1).Select(term => keyed[term].Count())];
-        for (var i = 1; i < starts.Length; i++)
-            starts[i] += starts[i - 1];
+        filed = new([.. Enumerable.Range(0, weights.Length + 1).Select(term => keyed[term].ToArray())]);
         made = new IndexedPhrase[weights.Length + 1][];
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
     public FiledPhrases(BinaryReader bytes)
     {
-        strict = bytes.ReadBoolean();
-        texts = PhrasesRead.Texts(bytes);
-        weights = new double[bytes.Read7BitEncodedInt()];
-        bytes.BaseStream.ReadExactly(MemoryMarshal.AsBytes(weights.AsSpan()));
-        (parts, heads, terms, starts, filed) = (Whole(bytes), Whole(bytes), Whole(bytes), Whole(bytes), Whole(bytes));
-        numbers = Numbers(texts);
+        (strict, texts, weights) = (bytes.ReadBoolean(), new(bytes), Written<double>.ReadFrom(bytes));
+        (parts, heads, terms, filed) = (Written<int>.ReadFrom(bytes), Written<int>.ReadFrom(bytes), new(bytes), new(bytes));
         isPart = IsPart();
         made = new IndexedPhrase[weights.Length + 1][];
     }
@@ -85,21 +74,19 @@ internal sealed class FiledPhrases
     public void Write(BinaryWriter bytes)
     {
         bytes.Write(strict);
-        PhrasesRead.Write(bytes, texts);
-        bytes.Write7BitEncodedInt(weights.Length);
-        bytes.Write(MemoryMarshal.AsBytes(weights.AsSpan()));
-        foreach (var numbers in (int[][])[parts, heads, terms, starts, filed])
-        {
-            bytes.Write7BitEncodedInt(numbers.Length);
-            bytes.Write(MemoryMarshal.AsBytes(numbers.AsSpan()));
-        }
+        texts.Write(bytes);
+        weights.WriteTo(bytes);
+        parts.WriteTo(bytes);
+        heads.WriteTo(bytes);
+        terms.WriteTo(bytes);
+        filed.WriteTo(bytes);
     }
 
     /// <summary>Whether every word must be there.</summary>
     public bool IsStrict => strict;
 
     /// <summary>What a term of a phrase tells.</summary>
-    public double Weight(string term) => weights[numbers[term]];
+    public double Weight(string term) => weights[texts.Number(term)];
 
     /// <summary>The same of a term that may be in no phrase, which tells most.</summary>
     public double WeightOfAny(string term) => Number(term) is var number and not None ? weights[number] : double.MaxValue;
@@ -130,24 +117,26 @@ internal sealed class FiledPhrases
     {
         if (made[term] is { } before)
             return before;
-        var under = new IndexedPhrase[starts[term + 1] - starts[term]];
+        var numbers = filed[term];
+        var under = new IndexedPhrase[numbers.Length];
         for (var i = 0; i < under.Length; i++)
-            under[i] = Indexed(filed[starts[term] + i]);
+            under[i] = Indexed(numbers[i]);
         return made[term] = under;
     }
 
     private IndexedPhrase Indexed(int number)
     {
-        var (meaning, exact, start, end) = (heads[3 * number], heads[(3 * number) + 1], heads[(3 * number) + 2], heads[(3 * number) + 5]);
-        var own = new string[end - start];
+        var (meaning, exact) = (heads[2 * number], heads[(2 * number) + 1]);
+        var asked = terms[number];
+        var own = new string[asked.Length];
         for (var i = 0; i < own.Length; i++)
-            own[i] = texts[terms[start + i]];
+            own[i] = texts[asked[i]];
         var phrase = new Phrase(texts[meaning], own, exact == None ? null : texts[exact]);
         return new(number, phrase, Bits(own), Bits(Needed(phrase, LeastTermsForPartial)), Bits(Needed(phrase, LeastTermsForPatientPartial)));
     }
 
     /// <summary>The rarest of the terms without which a phrase is never found, by number: only a sentence that has it is searched for the phrase.</summary>
-    private int Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(Weight) is { } key ? numbers[key] : weights.Length;
+    private int Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(Weight) is { } key ? texts.Number(key) : weights.Length;
 
     /// <summary>The terms without which a phrase is not found, whatever stands around them. One that may lack words lacks neither the rarest of
     /// them nor one that tells more than may be missing.</summary>
@@ -162,28 +151,13 @@ internal sealed class FiledPhrases
     }
 
     /// <summary>The number of a term; none where no phrase has it.</summary>
-    private int Number(string term) => numbers.TryGetValue(term, out var number) && number < weights.Length ? number : None;
-
-    private static Dictionary<string, int> Numbers(string[] texts)
-    {
-        var numbers = new Dictionary<string, int>(texts.Length, StringComparer.Ordinal);
-        foreach (var text in texts)
-            numbers.Add(text, numbers.Count);
-        return numbers;
-    }
+    private int Number(string term) => texts.Number(term) is var number && number < weights.Length ? number : None;
 
     private bool[] IsPart()
     {
         var marked = new bool[weights.Length];
-        foreach (var part in parts)
+        foreach (var part in parts.Span)
             marked[part] = true;
         return marked;
-    }
-
-    private static int[] Whole(BinaryReader bytes)
-    {
-        var numbers = new int[bytes.Read7BitEncodedInt()];
-        bytes.BaseStream.ReadExactly(MemoryMarshal.AsBytes(numbers.AsSpan()));
-        return numbers;
     }
 }
