@@ -65,18 +65,26 @@ internal sealed class InspectionChoice(Catalogue catalogue)
 
     /// <summary>
     /// Short checks first can leave too little time for one that finds more than all of them. Where the time is short, each one and each two of
-    /// those that find most are tried in front, and what finds most in all counts.
+    /// those that find most are tried in front, and the plain walk around the vehicle, and what finds most in all counts.
     /// </summary>
     private IReadOnlyList<RankedCheck> Rank(IReadOnlyList<InspectionOption> options, double[] weights, AskedFirst asked, double minutes, int most)
     {
         var first = asked.Among(options, _setUps).ToList();
-        IReadOnlyList<RankedCheck> Try(params ReadOnlySpan<int> next) => new InspectionRanking(_setUps, options, new HarmLeft(weights), minutes).Rank(first, most, next);
+        InspectionRanking Ranking() => new(_setUps, options, new HarmLeft(weights), minutes);
+        IReadOnlyList<RankedCheck> Try(params ReadOnlySpan<int> next) => Ranking().Rank(first, most, next);
         var densest = Try();
         if (minutes > ShortTime)
             return densest;
         var places = Enumerable.Range(0, TriedInFront);
-        return places.SelectMany(one => places.Select(other => Try(one, other)).Prepend(Try(one))).Prepend(densest)
+        return places.SelectMany(one => places.Select(other => Try(one, other)).Prepend(Try(one))).Prepend(densest).Append(Ranking().Walk(first, most, Walk(options, weights)))
             .MaxBy(ranked => Math.Round(ranked.Sum(check => check.HarmFound), 9))!;
+    }
+
+    /// <summary>Ids of all checks in order of work.</summary>
+    private static IEnumerable<string> Walk(IReadOnlyList<InspectionOption> options, double[] weights)
+    {
+        var checks = options.ToDictionary(option => option.Check.Id, option => option.Check);
+        return OrderOfWork.Plan([.. All(options, weights).Select(one => Steps.Step.WorkOf(checks[one.Id]))]).SelectMany(visit => visit.Checks);
     }
 
     /// <summary>Where all are asked for there is nothing to choose: each by what it finds alone.</summary>

@@ -39,6 +39,18 @@ internal sealed class InspectionRanking(SharedSetUps setUps, IReadOnlyList<Inspe
         return _ranked;
     }
 
+    /// <summary>The checks in order: those to do first, then the walk until the time is up, then greedily what still fits.</summary>
+    /// <param name="first">Ids of the checks to do first, in order.</param>
+    /// <param name="most">The most checks to choose.</param>
+    /// <param name="walk">Ids of checks in order of work.</param>
+    public IReadOnlyList<RankedCheck> Walk(IEnumerable<string> first, int most, IEnumerable<string> walk)
+    {
+        Rank(first, 0);
+        foreach (var option in walk.Select(id => _open.Find(option => option.Check.Id == id)).OfType<InspectionOption>().TakeWhile(option => _ranked.Count < most && Cost(option) <= _minutes))
+            Do(option, option.SetUps, lifted: false);
+        return Rank([], most);
+    }
+
     private IEnumerable<InspectionOption> Largest() =>
         _open.Where(option => Cost(option) <= _minutes).OrderByDescending(option => Math.Round(left.FoundBy(option.Candidate), 9));
 

@@ -12,6 +12,9 @@ namespace Advice.Steps;
 public sealed record Step(Check Check, RankedCheck Ranked, string? OnlyIf, IReadOnlyList<Suspect> Suspects)
 {
     /// <summary>What decides its place in the order of work.</summary>
-    public WorkItem Work => new(
-        Check.Id, Check.Area.Order, Check.Minutes, [.. Check.Needs.Select(need => new WorkSetUp(need.Id, need.Order, need.Minutes))]);
+    public WorkItem Work => WorkOf(Check);
+
+    /// <summary>What decides the place of a check in the order of work.</summary>
+    public static WorkItem WorkOf(Check check) => new(
+        check.Id, check.Area.Order, check.Minutes, [.. check.Needs.Select(need => new WorkSetUp(need.Id, need.Order, need.Minutes))]);
 }

@@ -1,3 +1,4 @@
+using Advice.Documents.Requests;
 using Advice.Inspections;
 using Advice.Rules.Bench;
 using Advice.Rules.Tests.Laws;
@@ -29,6 +30,17 @@ public class HarmFoundTests
         Gen.Select(RandomRequests.Vehicle, Gen.Int[5, 200]).Sample(
             (vehicle, minutes) => Shares.Of(SampleVehicles.Case(vehicle, Today), [minutes])[0] is { } share && share.Chosen >= share.Sheet,
             iter: 40);
+
+    /// <summary>Here three middling checks find more than any one or two of the largest and what still fits behind them.</summary>
+    [Fact]
+    public void ChosenSteps_NineMinutes_FindNoLessThanTheWalk()
+    {
+        var vehicle = new VehicleDescription { ModelYear = 2020, Driveline = "allWheelDrive", Transmission = "automatic" };
+
+        var share = Assert.Single(Shares.Of(SampleVehicles.Case(vehicle, Today), [9]));
+
+        Assert.True(share.Chosen >= share.Sheet, share.ToString());
+    }
 
     /// <summary>Reckoned a second time, by the detections of the rules and nothing of the ranking.</summary>
     [Fact]
