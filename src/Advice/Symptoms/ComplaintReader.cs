@@ -102,7 +102,7 @@ public sealed class ComplaintReader
         var told = new Lazy<SentencesRead>(() => Read(complaint, heard));
         var elsewhere = subject.Elsewhere(
             all, heard.Where(w => w.Is("<trouble>")).Select(w => w.Sentence).ToHashSet(),
-            word => told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
+            word => vocabulary.Knows(word.Text) && told.Value.Reports.Any(report => report.Start <= word.Start && word.Start < report.End),
             () => told.Value.Reports.Any(report => report.Confidence >= Clear && heard.Count(w => w.Kind == WordKind.Content && report.Start <= w.Start && w.Start < report.End) >= LeastClearWords)
                 && known.Systems.Find(complaint, heard).Any());
         var raw = all.FindAll(w => !elsewhere.Contains(w.Sentence));

@@ -32,6 +32,9 @@ internal sealed partial class Vocabulary
     public static IReadOnlyList<string> WordsOf(IEnumerable<string> phrases) =>
         [.. phrases.SelectMany(WordSplitter.Split).Select(word => word.Text).Distinct(StringComparer.Ordinal)];
 
+    /// <summary>Whether phrases have the word.</summary>
+    public bool Knows(string word) => spelling.Knows(word);
+
     /// <summary>The words with their terms, groups of words with one meaning joined.</summary>
     public List<Word> Read(IEnumerable<RawWord> text)
     {

@@ -17,6 +17,12 @@ public class SaidBesideSignsTests
     [InlineData("The hedge trimmer cuts out and won't start again")]
     [InlineData("My brother has a short fuse and blows up at me")]
     [InlineData("Exports are the engine of growth")]
+    [InlineData("My shoulder grinds when I lift my arm")]
+    [InlineData("The radio in the kitchen crackles")]
+    [InlineData("The hose in the garden leaks")]
+    [InlineData("The roses are wilting and have black spots")]
+    [InlineData("Your order of wiper blades has been shipped")]
+    [InlineData("De auto start niet")]
     public void Read_NoSign_NothingIsReported(string complaint) => Assert.DoesNotContain(Reader.Read(complaint).Reports, report => report.Present);
 
     [Theory]
@@ -25,6 +31,7 @@ public class SaidBesideSignsTests
     [InlineData("I opened the bonnet and the battery case was bulging", "battery-swollen")]
     [InlineData("4 wheel drive wont go in, the light just keeps blinking", "four-wheel-drive-fails")]
     [InlineData("The brakes squeal like a washing machine", "brake-squeal")]
+    [InlineData("It smells sweet and the film is greasy", "sweet-smell")]
     [InlineData("The fuse in my truck keeps blowing, short fuse or not", "fuse-blows")]
     public void Read_SignBesideIt_OnlyTheSign(string complaint, string symptom) =>
         Assert.Equal([symptom], Reader.Read(complaint).Reports.Where(report => report.Present).Select(report => report.Symptom));
