@@ -19,7 +19,7 @@ public sealed class PhraseRunner
     {
         ArgumentNullException.ThrowIfNull(catalogue);
         _symptoms = [.. catalogue.Symptoms.Values.OrderBy(symptom => symptom.Id, StringComparer.Ordinal)];
-        _reader = new(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values);
+        _reader = new(catalogue);
     }
 
     /// <summary>How many phrases there are.</summary>

@@ -13,12 +13,12 @@ internal sealed class Bearers
     /// <summary>Words between a part and what it does.</summary>
     private static readonly FrozenSet<string> Linking = WordSet.Stems("make give have keep start begin sound now");
 
-    private readonly FrozenDictionary<string, FrozenSet<string>> systems;
+    private readonly Dictionary<string, HashSet<string>> systems;
 
     /// <summary>Nothing known: any part may do anything.</summary>
     public static Bearers Any { get; } = new();
 
-    private Bearers() => systems = FrozenDictionary<string, FrozenSet<string>>.Empty;
+    private Bearers() => systems = [];
 
     /// <summary>The bearers by the rules of a catalogue; a symptom takes over those of the ones that imply it or that it implies.</summary>
     public Bearers(Catalogue catalogue)
@@ -27,8 +27,8 @@ internal sealed class Bearers
             .Select(rule => (Symptom: rule.Sign.Id, catalogue.Faults[rule.Fault].System)).ToLookup(one => one.Symptom, one => one.System);
         var implied = catalogue.Rules.Values.OfType<ImpliesRule>().Where(rule => rule.Sign.Kind == SignKind.Symptom && rule.Implied.Kind == SignKind.Symptom)
             .SelectMany(rule => new[] { (One: rule.Sign.Id, Other: rule.Implied.Id), (One: rule.Implied.Id, Other: rule.Sign.Id) }).ToLookup(one => one.One, one => one.Other);
-        systems = catalogue.Symptoms.Keys.ToFrozenDictionary(
-            symptom => symptom, symptom => own[symptom].Concat(implied[symptom].SelectMany(other => own[other])).ToFrozenSet(StringComparer.Ordinal));
+        systems = catalogue.Symptoms.Keys.ToDictionary(
+            symptom => symptom, symptom => own[symptom].Concat(implied[symptom].SelectMany(other => own[other])).ToHashSet(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>Whether the part that is said to do it belongs to systems of which none can.</summary>
