@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;
@@ -7,6 +7,9 @@ namespace Advice.Rules.Checking;
 internal sealed class Problems
 {
     private readonly List<RuleFileError> errors = [];
+
+    /// <summary>Whether these very entries were bound before and nothing was wrong: what only finds problems need not be asked again.</summary>
+    public bool AreRuledOut { get; set; }
 
     /// <summary>Whether nothing is wrong.</summary>
     public bool None => errors.Count == 0;
