@@ -23,15 +23,6 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     /// <summary>Words by which a sentence refers to the one before it: "It only happens when cold".</summary>
     private static readonly FrozenSet<string> Referring = WordSet.Of("happens happen happened happening occurs occurred only mostly mainly especially worse");
 
-    /// <summary>A clause with fewer words says nothing of its own beside others.</summary>
-    private const int LeastAlone = 3;
-
-    /// <summary>Words that join another main clause; what follows a comma alone tells of its own only where it tells of something noticed.</summary>
-    private static readonly FrozenSet<string> Joining = WordSet.Of("and but so plus also then");
-
-    /// <summary>Words that open a clause about the time, the cause or the occasion of another one.</summary>
-    private static readonly FrozenSet<string> Depending = WordSet.Of("when whenever while if because cause since until till unless after before during as though although once which that who where like with without at in on from under over around");
-
     private readonly bool[] used = new bool[words.Count];
     private readonly AskedCause asked = new(text, words);
     private readonly Lazy<List<SystemMention>> mentions = new(() => [.. known.Systems.Find(text, words)]);
@@ -42,6 +33,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     private List<string> scene = [];
 
     private ChanceFinds Chance => field ??= new(words, used, known);
+
+    private LeftClauses LeftClauses => field ??= new(words, used);
 
     /// <summary>Reads the next sentence.</summary>
     /// <returns>Whether anything was recognised.</returns>
@@ -77,7 +70,7 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         Inklings.Add(new(() => [.. new Inklings(text, sentence, here, candidates, resemblance.Value).All()]));
         if (found.Count > 0 || attached)
         {
-            left.UnionWith(content.GroupBy(w => w.Clause).Where(clause => StandsAlone(clause) && !found.Exists(f => f.IsIn(clause.Key))).Select(clause => clause.Key));
+            left.UnionWith(content.GroupBy(w => w.Clause).Where(clause => LeftClauses.StandsAlone(clause) && !found.Exists(f => f.IsIn(clause.Key))).Select(clause => clause.Key));
             return true;
         }
 
@@ -124,17 +117,6 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     private bool IsTold(PhraseMatch match) => before?.Reports.Any(r => r.Symptom == match.Meaning) == true;
 
     private bool IsLeft(Word word) => before?.Left.Contains(word.Clause) == true;
-
-    /// <summary>Whether a clause of which nothing was understood may tell something of its own.</summary>
-    private bool StandsAlone(IGrouping<int, Word> clause)
-    {
-        var (opening, first) = (clause.Key == words.First(w => w.Sentence == clause.First().Sentence).Clause, words.First(w => w.Clause == clause.Key).Surface);
-        return (opening || Joining.Contains(first) || Noticing.Is(clause)) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
-            && !Depending.Contains(first) && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
-    }
-
-    /// <summary>"No smoke anywhere, steam or puddles": what a sentence denies may go on in its next clause.</summary>
-    private bool Denies(int sentence) => words.Any(w => w.Sentence == sentence && !used[w.Index] && Noticing.IsAbsence([w]));
 
     /// <summary>Whether a phrase tells of work that was done, of what a person does or of a part that cannot do it.</summary>
     private bool IsBeside(PhraseMatch match, IReadOnlyList<Word> sentence) =>
