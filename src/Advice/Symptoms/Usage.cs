@@ -222,7 +222,7 @@ internal static class Usage
         tap water; cup of tea; cup of coffee; cups of tea; cups of coffee; hot drink; coffee break; lunch break; flat white; flat out; flat share; block of flats; fire up the engine; fired up the engine;
         drive it home; two wheel drive; phone went flat; phone is flat; phone is dead; phone charger; charge my phone; charging my phone; plug my phone; night shift; end of my shift;
         fishing gear; camping gear; sports gear; ski gear; walking boots; wellington boots; ski boots; last fall; last spring; early spring; fall asleep; fell asleep;
-        out of the blue; rule of thumb; piece of cake; raining cats and dogs; knock on wood; touch wood; knock on the door; rings a bell; dead end; running late; running errands; run into town;
+        out of the blue; rule of thumb; piece of cake; knock on wood; touch wood; knock on the door; rings a bell; dead end; running late; running errands; run into town;
         ran into a friend; shook his head; shakes his head; shook my head; lost my job; olive oil; cooking oil; washing up liquid; light meal; light lunch
         """;
 
