@@ -1,5 +1,7 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
 using Advice.Steps;
 using Advice.Suspects;
 

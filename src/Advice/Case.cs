@@ -1,5 +1,5 @@
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 using Advice.Symptoms;
 using Advice.Vehicles;
 

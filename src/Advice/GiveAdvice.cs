@@ -2,11 +2,17 @@ using Advice.Answers;
 using Advice.Arithmetic;
 using Advice.Counterfactuals;
 using Advice.Documents;
+using Advice.Documents.Counterfactuals;
+using Advice.Documents.Dues;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using Advice.Due;
 using Advice.Evidence;
 using Advice.Inspections;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Questions;
 using Advice.Wear;
 

@@ -1,9 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Advice.Counterfactuals;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
 using Advice.Rules.Tests.Cases;
 using Advice.Vehicles;
 

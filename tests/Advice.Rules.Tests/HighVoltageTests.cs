@@ -1,5 +1,6 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 using Advice.Rules.Cases;
 
 namespace Advice.Rules.Tests;

@@ -1,3 +1,4 @@
+using Advice.Knowledge.Checks;
 using Advice.Symptoms;
 using Advice.Vehicles;
 
@@ -19,7 +20,7 @@ public class StepChoiceTests
             advised.Suspicion.Raised.Sum(suspect => suspect.Weight * SumOfValues(first.Check, suspect.Instance.Fault.Id)), first.Ranked.HarmFound, 12);
     }
 
-    private static double SumOfValues(Advice.Knowledge.Check check, string fault)
+    private static double SumOfValues(Check check, string fault)
     {
         var sum = 0.0;
         foreach (var detects in check.Detects)

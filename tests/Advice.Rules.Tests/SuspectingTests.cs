@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Bench;
 using Advice.Suspects;
 using Advice.Vehicles;

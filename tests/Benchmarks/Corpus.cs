@@ -1,6 +1,6 @@
 using System.Text;
 using Advice;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;

@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Bench;
 

@@ -1,4 +1,8 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Bench;
 

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
 
 namespace Advice.Rules.Bench;
@@ -22,7 +23,7 @@ public static class SampleVehicles
     {
         AsOf = asOf,
         Vehicle = VehicleReader.Read(vehicle, asOf),
-        Workshop = new Workshop(true, null, Knowledge.Audience.Technician),
+        Workshop = new Workshop(true, null, Knowledge.Words.Audience.Technician),
     };
 
     private static Quantity Km(double km) => new() { Value = km, Unit = "km" };

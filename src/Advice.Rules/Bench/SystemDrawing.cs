@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Security;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Bench;
 

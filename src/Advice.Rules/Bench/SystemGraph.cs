@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Bench;
 

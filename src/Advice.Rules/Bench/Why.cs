@@ -1,5 +1,7 @@
 using System.Globalization;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Cases;
 using Advice.Steps;
 using Advice.Suspects;

@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
 
 namespace Advice.Rules.Bench;
 

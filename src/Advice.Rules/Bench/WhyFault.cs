@@ -1,6 +1,8 @@
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
 using Advice.Suspects;
 using Advice.Vehicles;
 
@@ -91,7 +93,7 @@ public sealed class WhyFault(Catalogue catalogue, Advised advised)
     }
 
     private IEnumerable<SeenSign> Signs() => advised.Case.Reports
-        .Select(report => new SeenSign(Knowledge.Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present))
-        .Concat(advised.Case.Codes.Select(code => new SeenSign(Knowledge.Sign.Code(code), [], null, true)))
+        .Select(report => new SeenSign(Knowledge.Signs.Sign.Symptom(report.Symptom), report.Occasions, report.Position, report.Present))
+        .Concat(advised.Case.Codes.Select(code => new SeenSign(Knowledge.Signs.Sign.Code(code), [], null, true)))
         .Concat(advised.Evidence.Implied.Select(implied => implied.Implied));
 }

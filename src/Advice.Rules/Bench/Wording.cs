@@ -1,6 +1,9 @@
 using System.Globalization;
 using Advice.Evidence;
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Checking;
 
 namespace Advice.Rules.Bench;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Rules.Checking;
 
 namespace Advice.Rules.Cases;

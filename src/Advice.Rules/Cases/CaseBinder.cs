@@ -1,6 +1,8 @@
 using System.Globalization;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 using Advice.Rules.Checking;
 using Advice.Rules.Files;
 

@@ -1,5 +1,7 @@
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 using Advice.Rules.Checking;
 
 namespace Advice.Rules.Cases;

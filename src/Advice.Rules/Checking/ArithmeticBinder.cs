@@ -1,6 +1,8 @@
 using Advice.Arithmetic;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Words;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

@@ -1,5 +1,7 @@
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Checking;
 

@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Words;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

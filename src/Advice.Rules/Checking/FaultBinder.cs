@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Rules.Checking;
 

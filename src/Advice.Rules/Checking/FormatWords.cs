@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Checking;
 
@@ -64,24 +67,24 @@ internal static class FormatWords
     /// <summary>The least training that a piece of work needs.</summary>
     public static readonly Dictionary<string, DoneBy> DoneBy = new(StringComparer.Ordinal)
     {
-        ["owner"] = Knowledge.DoneBy.Owner,
-        ["technician"] = Knowledge.DoneBy.Technician,
+        ["owner"] = Knowledge.Checks.DoneBy.Owner,
+        ["technician"] = Knowledge.Checks.DoneBy.Technician,
     };
 
     /// <summary>Classes of deficiency.</summary>
     public static readonly Dictionary<string, Deficiency> Deficiency = new(StringComparer.Ordinal)
     {
-        ["none"] = Knowledge.Deficiency.None,
-        ["minor"] = Knowledge.Deficiency.Minor,
-        ["major"] = Knowledge.Deficiency.Major,
-        ["dangerous"] = Knowledge.Deficiency.Dangerous,
+        ["none"] = Knowledge.Limits.Deficiency.None,
+        ["minor"] = Knowledge.Limits.Deficiency.Minor,
+        ["major"] = Knowledge.Limits.Deficiency.Major,
+        ["dangerous"] = Knowledge.Limits.Deficiency.Dangerous,
     };
 
     /// <summary>How the two sides of an axle are compared.</summary>
     public static readonly Dictionary<string, AxleComparison> AxleComparison = new(StringComparer.Ordinal)
     {
-        ["difference"] = Knowledge.AxleComparison.Difference,
-        ["share"] = Knowledge.AxleComparison.Share,
+        ["difference"] = Knowledge.Checks.AxleComparison.Difference,
+        ["share"] = Knowledge.Checks.AxleComparison.Share,
     };
 
     /// <summary>Whether it may be driven.</summary>

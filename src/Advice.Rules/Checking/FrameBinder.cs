@@ -1,7 +1,7 @@
 using Advice.Arithmetic;
 using Advice.Findings;
 using Advice.FreezeFrames;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

@@ -1,5 +1,9 @@
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Checking;
 

@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Checking;
 
@@ -82,8 +85,8 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
     {
         var sign = Sign(reader);
         var implied = tables.Codes.Contains((reader.Raw("implies") as Files.ScalarNode)?.Value ?? "")
-            ? Knowledge.Sign.Code(reader.Id("implies", tables.Codes))
-            : Knowledge.Sign.Symptom(reader.Id("implies", tables.Symptoms));
+            ? Knowledge.Signs.Sign.Code(reader.Id("implies", tables.Codes))
+            : Knowledge.Signs.Sign.Symptom(reader.Id("implies", tables.Symptoms));
         return new ImpliesRule(
             id, sign, implied, Occasions(reader), Without(reader, sign.Id), conditions.Read(reader), reader.TextPair("because"),
             sources.Optional(reader));
@@ -125,14 +128,14 @@ internal sealed class RuleBinder(Tables tables, SourceBinder sources, ConditionB
         if (reader.Has("symptom") == reader.Has("code"))
             reader.Refuse(ErrorCode.ChooseOne, "id", "the rule has exactly one of 'symptom' and 'code'");
         if (!reader.Has("code"))
-            return Knowledge.Sign.Symptom(reader.IdOrNull("symptom", tables.Symptoms) ?? "");
+            return Knowledge.Signs.Sign.Symptom(reader.IdOrNull("symptom", tables.Symptoms) ?? "");
         foreach (var member in new[] { "occasions", "without" })
         {
             if (reader.Has(member))
                 reader.Refuse(ErrorCode.UnfitMember, member, $"a trouble code has no '{member}'; leave it out");
         }
 
-        return Knowledge.Sign.Code(reader.Id("code", tables.Codes));
+        return Knowledge.Signs.Sign.Code(reader.Id("code", tables.Codes));
     }
 
     private (string? Fault, double Probability) Suspected(EntryReader reader)

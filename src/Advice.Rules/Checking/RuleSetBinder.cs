@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Files;
 
 namespace Advice.Rules.Checking;

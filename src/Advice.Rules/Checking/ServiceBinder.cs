@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 using Advice.Vehicles;
 
 namespace Advice.Rules.Checking;

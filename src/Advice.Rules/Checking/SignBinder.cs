@@ -1,4 +1,6 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Checking;
 

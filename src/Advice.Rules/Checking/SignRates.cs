@@ -1,5 +1,8 @@
 using System.Collections.Frozen;
 using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Checking;
 

@@ -1,5 +1,6 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Rows;
 using Advice.Symptoms;
 

@@ -1,5 +1,7 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Rows;
 using NRules;
 

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Checking;
 using Advice.Rules.Files;
 

@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 using Advice.Rules.Checking;
 
 namespace Advice.Rules.Overlays;

@@ -1,5 +1,6 @@
 using Advice.Evidence;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Rows;
 

@@ -1,5 +1,11 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Rows;
 

@@ -1,4 +1,8 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Rows;
 

@@ -1,9 +1,12 @@
 using System.Reflection;
 using Advice.Documents;
+using Advice.Documents.Dues;
+using Advice.Documents.Judgements;
 using Advice.Due;
 using Advice.Evidence;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Questions;
 using Advice.Suspects;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Steps;
 
 namespace Advice.Answers;

@@ -1,5 +1,8 @@
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
 
 namespace Advice.Answers;
 

@@ -1,6 +1,7 @@
-using Advice.Documents;
+using Advice.Documents.Understood;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Questions;
 using Advice.Symptoms;
 

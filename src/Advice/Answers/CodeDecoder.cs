@@ -1,6 +1,10 @@
-using Advice.Documents;
+using Advice.Documents.Understood;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 using Advice.Suspects;
 using Advice.Vehicles;
 

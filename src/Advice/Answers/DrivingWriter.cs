@@ -1,6 +1,8 @@
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Answers;
 

@@ -1,7 +1,8 @@
 using System.Globalization;
-using Advice.Documents;
+using Advice.Documents.Dues;
 using Advice.Due;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Answers;
 

@@ -1,5 +1,6 @@
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Answers;
 

@@ -1,7 +1,8 @@
 using Advice.Documents;
+using Advice.Documents.Understood;
 using Advice.Evidence;
 using Advice.Intake;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Questions;
 using Advice.Symptoms;
 

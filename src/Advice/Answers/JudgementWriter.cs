@@ -1,5 +1,6 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Answers;
 

@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Dues;
 using Advice.Due;
 
 namespace Advice.Answers;

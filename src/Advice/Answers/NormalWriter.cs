@@ -1,6 +1,7 @@
 using Advice.Documents;
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Answers;
 

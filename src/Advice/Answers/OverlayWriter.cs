@@ -1,4 +1,5 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Due;
 using Advice.Evidence;
 using Advice.Intake;

@@ -1,6 +1,7 @@
 using Advice.Documents;
 using Advice.Evidence;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 using Advice.Suspects;
 
 namespace Advice.Answers;

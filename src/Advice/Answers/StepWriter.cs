@@ -1,6 +1,8 @@
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 using Advice.Steps;
 using Advice.Suspects;
 

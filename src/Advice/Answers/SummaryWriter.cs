@@ -1,5 +1,6 @@
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Answers;
 

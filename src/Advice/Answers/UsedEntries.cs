@@ -1,6 +1,8 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Answers;
 
@@ -66,7 +68,7 @@ internal sealed class UsedEntries(Catalogue catalogue)
             .Concat(advised.Steps.SelectMany(step => catalogue.FitsByCheck[step.Check.Id]).Select(rule => rule.Id));
 
     /// <summary>The limits that steps state and findings were held against.</summary>
-    private IEnumerable<Knowledge.Limit> Limits(IEnumerable<Knowledge.Check> steps, Case @case) =>
+    private IEnumerable<Limit> Limits(IEnumerable<Check> steps, Case @case) =>
         steps.Concat(@case.Outcomes.Select(outcome => outcome.Check).Concat(@case.Done).Distinct().Select(id => catalogue.Checks[id]))
             .SelectMany(check => _limits.For(check, position: null, @case));
 }

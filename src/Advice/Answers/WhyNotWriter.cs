@@ -1,8 +1,10 @@
 using Advice.Counterfactuals;
 using Advice.Documents;
+using Advice.Documents.Counterfactuals;
 using Advice.Evidence;
 using Advice.Intake;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 
 namespace Advice.Answers;
 

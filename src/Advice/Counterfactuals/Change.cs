@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Advice.Documents;
+using Advice.Documents.Requests;
 
 namespace Advice.Counterfactuals;
 

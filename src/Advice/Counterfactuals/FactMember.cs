@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Vehicles;
 
 namespace Advice.Counterfactuals;

@@ -1,5 +1,8 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 
 namespace Advice.Counterfactuals;
 

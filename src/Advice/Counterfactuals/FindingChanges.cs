@@ -1,8 +1,12 @@
 using System.Text.Json.Nodes;
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Words;
 
 namespace Advice.Counterfactuals;
 

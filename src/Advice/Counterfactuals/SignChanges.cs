@@ -1,6 +1,11 @@
 using System.Text.Json.Nodes;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Counterfactuals;
 

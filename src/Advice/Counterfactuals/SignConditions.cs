@@ -1,4 +1,8 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Counterfactuals;
 
@@ -74,7 +78,7 @@ internal sealed class SignConditions(Catalogue catalogue, Advised advised)
 
     /// <summary>Reports of a symptom, and what follows from reports.</summary>
     private IEnumerable<(bool Present, IReadOnlyList<string> Occasions)> Seen(Sign sign) =>
-        advised.Case.Reports.Where(report => sign == Knowledge.Sign.Symptom(report.Symptom)).Select(report => (report.Present, report.Occasions))
+        advised.Case.Reports.Where(report => sign == Knowledge.Signs.Sign.Symptom(report.Symptom)).Select(report => (report.Present, report.Occasions))
             .Concat(advised.Evidence.Implied.Where(one => one.Implied.Sign == sign).Select(one => (one.Implied.Present, one.Implied.Occasions)));
 
     private bool Reported(string symptom) => advised.Case.Reports.Any(report => report.Present && report.Symptom == symptom);

@@ -1,5 +1,7 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
 
 namespace Advice.Counterfactuals;
 

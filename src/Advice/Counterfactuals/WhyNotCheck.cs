@@ -1,5 +1,8 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Words;
 using Advice.Steps;
 
 namespace Advice.Counterfactuals;

@@ -1,3 +1,6 @@
+using Advice.Documents.Dues;
+using Advice.Documents.Judgements;
+using Advice.Documents.Understood;
 using Advice.Knowledge;
 
 namespace Advice.Documents;

@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Documents.Judgements;
+using Advice.Knowledge.Checks;
 
 namespace Advice.Documents;
 

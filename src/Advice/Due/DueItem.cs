@@ -1,5 +1,5 @@
-using Advice.Documents;
-using Advice.Knowledge;
+using Advice.Documents.Dues;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Due;
 

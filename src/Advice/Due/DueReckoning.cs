@@ -1,5 +1,8 @@
-using Advice.Documents;
+using Advice.Documents.Dues;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
 using Advice.Vehicles;
 
 namespace Advice.Due;

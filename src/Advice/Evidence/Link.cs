@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Evidence;
 

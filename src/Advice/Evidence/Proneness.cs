@@ -1,4 +1,6 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
 using Advice.Vehicles;
 
 namespace Advice.Evidence;

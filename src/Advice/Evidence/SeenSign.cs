@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Evidence;
 

@@ -1,7 +1,11 @@
 using Advice.Arithmetic;
-using Advice.Documents;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Words;
 using Advice.Vehicles;
 
 namespace Advice.FreezeFrames;

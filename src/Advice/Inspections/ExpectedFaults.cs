@@ -1,5 +1,7 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
 using Advice.Suspects;
 
 namespace Advice.Inspections;

@@ -1,5 +1,5 @@
 using System.Numerics;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 
 namespace Advice.Inspections;
 

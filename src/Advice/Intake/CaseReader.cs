@@ -1,8 +1,12 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.FreezeFrames;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 using Advice.Symptoms;
 
 namespace Advice.Intake;

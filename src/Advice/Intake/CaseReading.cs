@@ -1,4 +1,6 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using Advice.Symptoms;
 
 namespace Advice.Intake;

@@ -1,6 +1,6 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 using Advice.Symptoms;
 
 namespace Advice.Intake;

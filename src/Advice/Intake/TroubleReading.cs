@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 using Advice.Symptoms;
 
 namespace Advice.Intake;

@@ -1,7 +1,10 @@
 using Advice.Arithmetic;
-using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Words;
 
 namespace Advice.Judging;
 

@@ -1,6 +1,11 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Judging;
 

@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Findings;
 
 namespace Advice.Judging;

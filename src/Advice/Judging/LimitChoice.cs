@@ -1,5 +1,9 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 using Advice.Vehicles;
 
 namespace Advice.Judging;

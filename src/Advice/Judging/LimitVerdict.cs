@@ -1,5 +1,5 @@
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Judging;
 

@@ -1,5 +1,8 @@
-using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Judging;
 

@@ -1,4 +1,11 @@
 using System.Collections.Frozen;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Knowledge;
 

@@ -1,3 +1,7 @@
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
+
 namespace Advice.Knowledge;
 
 /// <summary>What can hurt people or ruin the vehicle, and how to avoid it.</summary>

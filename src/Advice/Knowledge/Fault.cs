@@ -1,3 +1,6 @@
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
+
 namespace Advice.Knowledge;
 
 /// <summary>Something that can be wrong with a vehicle.</summary>

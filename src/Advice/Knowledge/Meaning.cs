@@ -1,3 +1,6 @@
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
+
 namespace Advice.Knowledge;
 
 /// <summary>What verdicts of a piece of workshop arithmetic say of a vehicle, and where to look next.</summary>

@@ -1,3 +1,5 @@
+using Advice.Knowledge.Words;
+
 namespace Advice.Knowledge;
 
 /// <summary>A part, set or fluid that is ordered when one of its faults is found.</summary>

@@ -1,3 +1,5 @@
+using Advice.Knowledge.Words;
+
 namespace Advice.Knowledge;
 
 /// <summary>A system of the vehicle, such as the brakes.</summary>

@@ -1,6 +1,9 @@
 using System.Collections.Frozen;
 using Advice.Inference;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Questions;
 

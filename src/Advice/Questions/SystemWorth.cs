@@ -1,6 +1,8 @@
 using System.Collections.Frozen;
 using Advice.Inspections;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Signs;
 using Advice.Vehicles;
 
 namespace Advice.Questions;

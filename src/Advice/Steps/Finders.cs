@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
 using Advice.Suspects;
 
 namespace Advice.Steps;

@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
 using Advice.Ranking;
 using Advice.Suspects;
 using Advice.Symptoms;

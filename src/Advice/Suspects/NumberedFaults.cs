@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Suspects;
 

@@ -1,5 +1,6 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
 using Advice.Vehicles;
 
 namespace Advice.Suspects;

@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
 using Advice.Vehicles;
 
 namespace Advice.Suspects;

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Advice.Evidence;
 using Advice.Inference;
 using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Suspects;
 

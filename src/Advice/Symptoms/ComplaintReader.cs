@@ -1,5 +1,9 @@
 using System.Collections.Frozen;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Symptoms;
 

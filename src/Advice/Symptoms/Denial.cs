@@ -21,18 +21,14 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private static readonly FrozenSet<string> Leading =
         WordSet.Stems("cause lead result end make let have");
 
-    private static readonly FrozenSet<string> Repairing = WordSet.Of("fixed repaired cured resolved solved eliminated");
+    /// <summary>Words for what was put right.</summary>
+    public static readonly FrozenSet<string> Repairing = WordSet.Of("fixed repaired cured resolved solved eliminated");
 
     private static readonly FrozenSet<string> Past = WordSet.Of("ago last previously before year years warranty");
 
-    /// <summary>Words for what ended at one time, whatever follows: "the squeal stopped after the service".</summary>
-    private static readonly FrozenSet<string> Ended = WordSet.Of("stopped ceased went disappeared vanished cleared");
-
     private static readonly FrozenSet<string> None = WordSet.Of("no none nope never nothing negative");
 
-    private static readonly FrozenSet<string> Returning = WordSet.Of("back again returned still");
-
-    private readonly Easing easing = new(words);
+    private readonly Ending ending = new(words);
 
     /// <summary>Whether it only might happen: "the wheel could come off", "which may lead to a fire".</summary>
     public bool IsFeared(PhraseMatch match)
@@ -71,26 +67,8 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         var retraction = new Retraction(words);
         if (IsDeniedBefore(match))
             return !retraction.IsOnlyUntil(match);
-        return retraction.TakesBack(match) || IsSaidToBeFine(match) || IsAnsweredNo(match) || HasEnded(match) || IsNamedAfterwards(match) || IsSoughtInVain(match);
+        return retraction.TakesBack(match) || IsSaidToBeFine(match) || IsAnsweredNo(match) || ending.Is(match) || IsSoughtInVain(match);
     }
-
-    /// <summary>Whether the words after the phrase say that it has ceased: "is gone", "went away".</summary>
-    public bool Ceases(PhraseMatch match)
-    {
-        var next = NextContent(match.Last.Index + 1, match.Last.Clause);
-        if (next >= 0 && Returns(next))
-            return false;
-        return next >= 0 && ((IsCeasing(next) && !(words[next].Surface == "gone" && !IsSensation(match.Last))) || (match.Last.Term == "light" && words[next].Surface is "out" or "off" && words[next].Index + 1 < words.Count && words[next + 1].Surface == "now"));
-    }
-
-    /// <summary>Whether the words after the phrase say that it ceases each time: "goes away after a minute".</summary>
-    public bool ComesBack(PhraseMatch match) => NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0
-        && words[next].Surface is "goes" or "disappears" or "vanishes" or "fades" or "clears"
-        && words.Skip(next + 1).TakeWhile(w => w.Clause == words[next].Clause).Any(w => w.Surface is "after" or "in" or "within" or "once");
-
-    /// <summary>What is heard, smelt, felt or seen goes away; a part that "is gone" is broken or missing.</summary>
-    private static bool IsSensation(Word word) => word.Is("<trouble>") || word.Surface.EndsWith("ing", StringComparison.Ordinal)
-        || word.Term is "smell" or "light" or "smok" or "misfir" or "steam" or "fume" or "hesit" or "overheat" or "stall" or "play" or "message" or "surg" or "symptom";
 
     /// <summary>Whether the second phrase continues a list that began with the first: "no squeal, clunk or rattle".</summary>
     public bool Continues(PhraseMatch first, PhraseMatch second)
@@ -122,9 +100,9 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
             if (words[i].Surface == "once" && i > 0 && IsNegator(i - 1))
                 return true;
-            if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !Returns(match.Last.Index))) && !NegatedBefore(i))
+            if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !ending.Returns(match.Last.Index))) && !NegatedBefore(i))
                 return !IsDoneByNobody(i);
-            if (words[i].Surface is "stopped" or "quit" && NextContent(i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
+            if (words[i].Surface is "stopped" or "quit" && Following.Content(words, i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return !NegatedBefore(i);
             if (words[i].Kind == WordKind.Content && !Transparent.Contains(words[i].Term))
                 return false;
@@ -138,15 +116,15 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     {
         "nothing" => !(i > 0 && words[i - 1].Surface is "to" or "into"),
         "instead" or "neither" => true,
-        "none" => Follows(i, "of"),
+        "none" => Following.Is(words, i, "of"),
         "than" => i > 0 && words[i - 1].Surface == "rather",
-        "free" => Follows(i, "of") || Follows(i, "from"),
-        "yet" => Follows(i, "to"),
+        "free" => Following.Is(words, i, "of") || Following.Is(words, i, "from"),
+        "yet" => Following.Is(words, i, "to"),
         _ => false,
     };
 
     /// <summary>"Ruled out a misfire", "got rid of the squeal".</summary>
-    private bool RidsOf(int i) => words[i].Surface == "rid" || (words[i].Term == "rul" && Follows(i, "out"));
+    private bool RidsOf(int i) => words[i].Surface == "rid" || (words[i].Term == "rul" && Following.Is(words, i, "out"));
 
     /// <summary>"Nobody fixed the squeal".</summary>
     private bool IsDoneByNobody(int verb)
@@ -170,31 +148,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>"The engine sounds fine".</summary>
     private bool IsSaidToBeFine(PhraseMatch match) => match.Last.Surface is "sounds" or "sound" or "sounding" or "looks" or "look" or "feels" or "works"
-        && NextContent(match.Last.Index + 1, match.Last.Clause) is var next and >= 0 && WellBeing.IsWordOf(words[next]);
-
-    /// <summary>"The squeal stopped after the service", "the leak was fixed", "the smell has not come back".</summary>
-    private bool HasEnded(PhraseMatch match)
-    {
-        var next = NextContent(match.Last.Index + 1, match.Last.Clause);
-        if (next < 0 || !IsSensation(match.Last) || Joined(match.Last.Index, next))
-            return false;
-        if (words[next].Term == "not")
-            return NextContent(next + 1, match.Last.Clause) is var verb and >= 0 && (words[verb].Surface == "returned" || (words[verb].Term == "com" && Follows(verb, "back")));
-        if (match.Last.Term == "light" && (words[next].Surface == "goout" || (words[next].Surface == "gone" && Follows(next, "off"))))
-            return !Returns(next);
-        if (words[next].Surface == "gone" && next + 1 < words.Count && words[next + 1].Surface is "since" or "now")
-            return !Returns(next);
-        var ended = (Ended.Contains(words[next].Surface) && (words[next].Surface != "went" || Follows(next, "away"))) || Repairing.Contains(words[next].Surface);
-        return ended && !Returns(next);
-    }
-
-    /// <summary>"Stopped after the service, the squealing I mean".</summary>
-    private bool IsNamedAfterwards(PhraseMatch match)
-    {
-        var first = words.First(w => w.Sentence == match.First.Sentence);
-        return first.Clause != match.First.Clause && (Ended.Contains(first.Surface) || IsCeasing(first.Index))
-            && match.Last.Index + 2 < words.Count && Follows(match.Last.Index, "i") && words[match.Last.Index + 2].Surface is "mean" or "meant";
-    }
+        && Following.Content(words, match.Last.Index + 1, match.Last.Clause) is var next and >= 0 && WellBeing.IsWordOf(words[next]);
 
     /// <summary>"Looked for leaks and found nothing".</summary>
     private bool IsSoughtInVain(PhraseMatch match) =>
@@ -203,31 +157,10 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
         && Enumerable.Range(0, match.First.Index).Reverse().TakeWhile(i => words[i].Sentence == match.First.Sentence)
             .Any(i => words[i].Surface is "checked" or "looked" or "searched" or "listened" or "inspected" or "check" or "look");
 
-    /// <summary>Whether the sentence says after that place that it is back.</summary>
-    private bool Returns(int from) =>
-        words.Skip(from + 1).TakeWhile(w => w.Sentence == words[from].Sentence).Any(w => Returning.Contains(w.Surface) && !NegatedBefore(w.Index));
-
-    private bool Joined(int from, int to) => Enumerable.Range(from + 1, to - from - 1).Any(i => words[i].Surface is "and" or "or" or "then");
-
-    private bool Follows(int i, string word) => i + 1 < words.Count && words[i + 1].Surface == word;
-
     /// <summary>"Without me touching it" tells how, not what is not.</summary>
     private bool IsManner(int i) => words[i].Surface == "without" && i + 1 < words.Count && words[i + 1].Surface is "me" or "us" or "him" or "her" or "anyone" or "anybody";
 
     private bool IsNegator(int i) => Negation.IsAt(words, i);
 
-    private bool IsCeasing(int i) => easing.IsGone(i) && !NegatedBefore(i);
-
     private bool NegatedBefore(int i) => Negation.IsBefore(words, i);
-
-    private int NextContent(int from, int clause)
-    {
-        for (var i = from; i < words.Count && words[i].Clause == clause; i++)
-        {
-            if (words[i].Kind == WordKind.Content)
-                return i;
-        }
-
-        return -1;
-    }
 }

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Advice.Symptoms;
 
 /// <summary>
@@ -18,8 +16,6 @@ internal sealed class PhraseIndex
     private const int FarGap = 8;
     private const double OfClass = 0.9;
     private const int GapsOfStrictClass = 4;
-
-    private static readonly FrozenSet<string> Losing = WordSet.Stems("lose drop lack");
 
     private readonly FiledPhrases filed;
     private readonly int gaps;
@@ -121,29 +117,6 @@ internal sealed class PhraseIndex
     private bool LacksRarest(List<(int Place, string Term)> found, string[] asked) =>
         found.Count < asked.Length && found.Max(f => filed.Weight(f.Term)) <= asked.Except(found.Select(f => f.Term)).Select(term => filed.Weight(term)).DefaultIfEmpty().Max();
 
-    /// <summary>"Squeals when I brake" does not say that the brakes squeal, nor "vibration and no noise" that there is a vibrating noise.</summary>
-    private static bool Leaps(IReadOnlyList<Word> sentence, int[] places)
-    {
-        for (var i = places[0]; i < places[^1]; i++)
-        {
-            if (sentence[i].Term is "when" or "after" or "before" or "until" or "no" && !places.Contains(i))
-                return true;
-        }
-
-        return false;
-    }
-
-    /// <summary>"Hasn't lost any power" says that it has it, and "the wheels and saw" is no sawing at the wheel.</summary>
-    private static bool IsTurnedRound(IReadOnlyList<Word> sentence, int[] places, bool inverted) =>
-        (inverted && places.Length == 2 && sentence[places[1]].Link is "and" or "or")
-        || Enumerable.Range(1, places.Length - 1).Any(i => Negation.Is(sentence[places[i - 1]]) && places[i] - places[i - 1] == 2 && IsLosing(sentence[places[i] - 1]));
-
-    private static bool IsLosing(Word word) => Losing.Contains(word.Term) || word.Is("<trouble>");
-
-    /// <summary>"Didn't misfire, passed its test" does not say that it did not pass: a negation belongs to its own clause.</summary>
-    private static bool IsTornFromNegation(List<Word> words) =>
-        Enumerable.Range(1, words.Count - 1).Any(i => Negation.Is(words[i - 1]) && words[i - 1].Clause != words[i].Clause);
-
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
     /// at once, for then that is the one meant ("ripped the fuel tank door"); and a "leak in the roof" is one of the roof, "leaks onto the seat" none of the seat.
@@ -187,6 +160,12 @@ internal sealed class PhraseIndex
     /// <summary>Two words say little, so they must stand closer together than more; "failure" follows its part.</summary>
     private int Gaps(Phrase phrase, bool patient) => patient && phrase.HasClass ? FarGap : strict && phrase.HasClass ? GapsOfStrictClass : Math.Min(gaps, strict ? Math.Max(0, phrase.Terms.Length - 2) : phrase.HasFailure || phrase.HasClass ? phrase.Terms.Length - 1 : phrase.Terms.Length);
 
+    /// <summary>
+    /// Whether its words say the same in another order. Of two alone the second must be said of the first, "the pedal is hard": "flat battery" is not "a battery on a flat road".
+    /// </summary>
+    private bool MayTurn(Phrase phrase, IReadOnlyList<Word> words, int gap) =>
+        strict || phrase.HasClass || (gap == 0 && (phrase.Terms.Length > 2 || phrase.HasFailure || WordOrder.IsSaidOfFirst(words[^1])));
+
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
         ? OfClass * Math.Min(filed.Weight(term), filed.WeightOfAny(word.Term))
@@ -204,7 +183,8 @@ internal sealed class PhraseIndex
         var weight = found.Sum(f => filed.Weight(f.Term));
         var coverage = weight / asked.Sum(t => filed.Weight(t));
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < FiledPhrases.LeastCoverage || (inversions > 0 && ((gap > 0 && !phrase.HasClass) || words[0].Clause != words[^1].Clause)) || Leaps(sentence, places) || IsTornFromNegation(words) || IsTurnedRound(sentence, places, inversions > 0)
+        if (gap > Gaps(phrase, patient) || coverage < FiledPhrases.LeastCoverage || (inversions > 0 && (!MayTurn(phrase, words, gap) || words[0].Clause != words[^1].Clause))
+            || WordOrder.Leaps(sentence, places) || WordOrder.IsTornFromNegation(words) || WordOrder.IsTurnedRound(sentence, places, inversions > 0)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))
             return null;

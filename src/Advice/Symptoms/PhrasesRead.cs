@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Symptoms;
 
@@ -17,10 +18,10 @@ internal sealed record PhrasesRead(IReadOnlyList<string> Words, FiledPhrases Sym
         work.Sort((a, b) => b.Terms.Length.CompareTo(a.Terms.Length));
         return new(
             words,
-            Filed(symptoms.SelectMany(s => s.Phrases, (s, text) => Parse(s.Id, text)).Concat(Idioms(Usage.Harmless, Parse)), strict: false),
+            Filed(symptoms.SelectMany(s => s.Phrases, (s, text) => Parse(s.Id, text)).Concat(Idioms(Parse, Usage.Harmless, Usage.Sayings)), strict: false),
             Filed(
                 occasions.SelectMany(o => o.Phrases, (o, text) => Whole(o.Id, text)).Concat(positions.SelectMany(p => p.Phrases, (p, text) => Whole(p.Id, text)))
-                    .Concat(Idioms(Usage.Idioms, Whole)),
+                    .Concat(Idioms(Whole, Usage.Idioms, Usage.Sayings)),
                 strict: true),
             work);
 
@@ -33,7 +34,7 @@ internal sealed record PhrasesRead(IReadOnlyList<string> Words, FiledPhrases Sym
             return new(id, [.. words.Select(w => w.Term)], words.Count == 1 ? words[0].Surface : null);
         }
 
-        static IEnumerable<Phrase> Idioms(string list, Func<string, string, Phrase> parse) => Usage.List(list).Select(text => parse("", text));
+        static IEnumerable<Phrase> Idioms(Func<string, string, Phrase> parse, params string[] lists) => Usage.List(lists).Select(text => parse("", text));
 
         static FiledPhrases Filed(IEnumerable<Phrase> phrases, bool strict) => new(phrases.Where(p => p.Terms.Length > 0), strict);
     }

@@ -26,19 +26,22 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     /// <summary>A clause with fewer words says nothing of its own beside others.</summary>
     private const int LeastAlone = 3;
 
-    /// <summary>Words that join another main clause; what follows a comma alone goes on with what was said before it.</summary>
+    /// <summary>Words that join another main clause; what follows a comma alone tells of its own only where it tells of something noticed.</summary>
     private static readonly FrozenSet<string> Joining = WordSet.Of("and but so plus also then");
 
     /// <summary>Words that open a clause about the time, the cause or the occasion of another one.</summary>
     private static readonly FrozenSet<string> Depending = WordSet.Of("when whenever while if because cause since until till unless after before during as though although once which that who where like with without at in on from under over around");
 
     private readonly bool[] used = new bool[words.Count];
+    private readonly AskedCause asked = new(text, words);
     private readonly Lazy<List<SystemMention>> mentions = new(() => [.. known.Systems.Find(text, words)]);
     private readonly WellBeing wellBeing = new(words);
     private readonly List<Statement> statements = [];
     private readonly HashSet<int> left = [];
     private List<Statement> last = [];
     private List<string> scene = [];
+
+    private ChanceFinds Chance => field ??= new(words, used, known);
 
     /// <summary>Reads the next sentence.</summary>
     /// <returns>Whether anything was recognised.</returns>
@@ -68,6 +71,8 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             statement.Occasions.AddRange(scene);
         statements.AddRange(here);
         scene = here.Count == 0 && !attached ? Scene(around, content) : [];
+        if (found.Count == 0 && last.Count > 0 && Continuation.Is(sentence))
+            return GoesOn(sentence);
         last = here;
         Inklings.Add(new(() => [.. new Inklings(text, sentence, here, candidates, resemblance.Value).All()]));
         if (found.Count > 0 || attached)
@@ -84,6 +89,14 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         return false;
     }
 
+    /// <summary>What went away and is back is there.</summary>
+    private bool GoesOn(IReadOnlyList<Word> sentence)
+    {
+        foreach (var ended in Continuation.Returns(sentence) ? last.FindAll(s => s.HasEnded) : [])
+            statements[statements.IndexOf(ended)] = ended.Back();
+        return true;
+    }
+
     /// <summary>What some words of a sentence say.</summary>
     /// <param name="content">The words.</param>
     /// <param name="sentence">The sentence.</param>
@@ -97,13 +110,13 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         candidates.RemoveAll(c => candidates.Exists(c.LeavesOutNegation));
         var found = Selection.Take(candidates.Where(c => c.Confidence >= ComplaintReader.LeastConfidence), used, new SharedSubject(words));
         if (found.Count > 0)
-            Reconsider(found, content, resemblance);
+            Chance.Reconsider(found, content, resemblance);
         else if (patient && resemblance.Value.Surest() is { } alike && !new Denial(words, used).Governs(alike))
             found.Add(alike);
         // A clause beside others is easily taken for more than it says.
         var noticing = sentence.All(IsLeft) && Noticing.Is(sentence.Where(w => content.Exists(own => own.Clause == w.Clause)));
         foreach (var match in patient && before?.Reports.Count > 0 ? found.FindAll(f => IsTold(f) || Noticing.IsAbsence(content) || !resemblance.Value.IsNews(f, noticing)) : [])
-            Remove(match, found);
+            Chance.Remove(match, found);
         return (found, candidates);
     }
 
@@ -113,9 +126,12 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
     private bool IsLeft(Word word) => before?.Left.Contains(word.Clause) == true;
 
     /// <summary>Whether a clause of which nothing was understood may tell something of its own.</summary>
-    private bool StandsAlone(IGrouping<int, Word> clause) =>
-        Joining.Contains(words.First(w => w.Clause == clause.Key).Surface) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
-        && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
+    private bool StandsAlone(IGrouping<int, Word> clause)
+    {
+        var (opening, first) = (clause.Key == words.First(w => w.Sentence == clause.First().Sentence).Clause, words.First(w => w.Clause == clause.Key).Surface);
+        return (opening || Joining.Contains(first) || Noticing.Is(clause)) && clause.Count() >= LeastAlone && clause.Count(w => !used[w.Index]) > 1 && !Noticing.IsAbsence(clause)
+            && !Depending.Contains(first) && !Depending.Contains(clause.First().Surface) && !Denies(clause.First().Sentence);
+    }
 
     /// <summary>"No smoke anywhere, steam or puddles": what a sentence denies may go on in its next clause.</summary>
     private bool Denies(int sentence) => words.Any(w => w.Sentence == sentence && !used[w.Index] && Noticing.IsAbsence([w]));
@@ -141,10 +157,11 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
         .GroupBy(g => g.Symptom, StringComparer.Ordinal).Select(g => g.MaxBy(one => one.Confidence)!)
         .OrderByDescending(g => g.Confidence).ThenBy(g => g.Symptom, StringComparer.Ordinal).Take(MostGuesses);
 
-    /// <summary>All reports so far, equal ones merged.</summary>
+    /// <summary>All reports so far, equal ones merged. A question about the cause is no report beside what is noticed.</summary>
     public IReadOnlyList<Report> Reports()
     {
-        var reports = statements.SelectMany(Reports).ToList();
+        var told = statements.Exists(s => s.Present && !s.IsAsked) ? statements.FindAll(s => !s.IsAsked) : statements;
+        var reports = told.SelectMany(Reports).ToList();
         var present = reports.Where(r => r.Present).Select(r => r.Symptom).ToHashSet(StringComparer.Ordinal);
         return [.. reports
             .Where(r => r.Present || r.Occasions.Count > 0 || !present.Contains(r.Symptom))
@@ -152,76 +169,21 @@ internal sealed class SentenceReader(string text, IReadOnlyList<Word> words, Rea
             .Select(g => g.MaxBy(r => r.Confidence)!)];
     }
 
-    /// <summary>
-    /// Takes away what phrases say by chance: the words of a phrase stand in sentences that say something else. What may forbid driving gives way only to
-    /// what may forbid it too.
-    /// </summary>
-    private void Reconsider(List<PhraseMatch> found, List<Word> content, Lazy<Resemblance> resemblance)
-    {
-        var denial = new Denial(words, used);
-        var first = found.ToList();
-        var whole = new Lazy<string?>(() => resemblance.Value.Of(1) is [var surest] ? surest.Symptom : null);
-        foreach (var match in first.FindAll(f => !denial.Governs(f) && !denial.IsFeared(f)))
-        {
-            // What other phrases say is left out, and the clauses in which they say it: a sentence may tell of several things.
-            var own = content.FindAll(w => match.Words.Contains(w) || !first.Exists(f => f != match && (f.Words.Contains(w) || (f.IsIn(w.Clause) && !match.IsIn(w.Clause)))));
-            // A phrase that is all that is said was written for just that.
-            if (own.Count == match.Words.Count)
-                continue;
-            var judged = own.Count == content.Count ? resemblance.Value : known.Opinion.Value.On(own);
-            var better = judged.Instead(match);
-            // What is said already is said by other words; and words beside a sign that the sentence as a whole tells of belong to that sign.
-            if (better is not null && (found.Exists(f => f.Meaning == better.Meaning) || first.Exists(f => f != match && f.Meaning == whole.Value)))
-                continue;
-            if (known.Grave.Contains(match.Meaning) ? better is not null && known.Grave.Contains(better.Meaning) : better is not null || judged.IsNothing(match))
-                Replace(match, better, found, denial);
-        }
-
-        found.RemoveAll(f => found.Exists(longer => longer.IsLearned && f.IsWithin(longer)));
-        found.Sort((a, b) => a.First.Index.CompareTo(b.First.Index));
-    }
-
-    /// <summary>Puts what is said in the place of what a phrase says, unless it is denied there.</summary>
-    private void Replace(PhraseMatch match, PhraseMatch? better, List<PhraseMatch> found, Denial denial)
-    {
-        var before = used.ToArray();
-        Remove(match, found);
-        if (better is null)
-            return;
-        // Its other words stay free for occasions and positions.
-        foreach (var word in better.Words.Where(w => Negation.Is(w) || match.Words.Contains(w)))
-            used[word.Index] = true;
-        if (denial.Governs(better) || denial.IsFeared(better))
-        {
-            before.CopyTo(used, 0);
-            found.Add(match);
-        }
-        else
-        {
-            found.Add(better);
-        }
-    }
-
-    /// <summary>Takes back what was found and frees its words.</summary>
-    private void Remove(PhraseMatch match, List<PhraseMatch> found)
-    {
-        found.Remove(match);
-        foreach (var word in match.Words.Where(w => !found.Exists(f => f.Words.Contains(w))))
-            used[word.Index] = false;
-    }
-
     private List<Statement> Stated(List<PhraseMatch> found, IReadOnlyList<Word> sentence, List<PhraseMatch> candidates, Lazy<Resemblance> resemblance)
     {
         var resembled = new Lazy<IReadOnlyList<Guess>>(() => resemblance.Value.Of(MostGuesses + found.Count));
         var denial = new Denial(words, used);
+        var ending = new Ending(words);
         var stated = new List<Statement>();
         foreach (var match in found.Where(f => !denial.IsFeared(f)))
         {
             var listed = stated.Count > 0 && (!stated[^1].Present || stated[^1].Match.First.Term == "no") && denial.Continues(stated[^1].Match, match);
             stated.Add(new(match, !listed && !denial.Governs(match) && !denial.IsMended(match, sentence))
             {
-                Ceases = denial.Ceases(match),
-                ComesBack = denial.ComesBack(match),
+                Ceases = ending.Ceases(match),
+                ComesBack = ending.ComesBack(match),
+                HasEnded = ending.HasEnded(match) || ending.Ceases(match),
+                IsAsked = !known.Grave.Contains(match.Meaning) && asked.Is(match),
                 Rivals = new(() => Rivals(match, found, candidates, resembled.Value)),
             });
         }

@@ -32,11 +32,16 @@ internal sealed class Spelling
         return Nearest(word) ?? (IsCorrectable(stem) ? Nearest(stem) : null);
     }
 
-    /// <summary>The first letter is nearly never wrong.</summary>
+    /// <summary>The first letter is nearly never wrong. A wrong vowel or one letter for two is the commoner slip: "stearing" is steering and not steaming.</summary>
     private string? Nearest(string word) => Enumerable.Range(word.Length - 1, 3)
-        .SelectMany(length => byLetterAndLength.Value[Key(word, length)]).Where(known => IsOneSlip(known, word)).Min(StringComparer.Ordinal);
+        .SelectMany(length => byLetterAndLength.Value[Key(word, length)]).Where(known => IsOneSlip(known, word))
+        .OrderBy(known => Skeleton(known) == Skeleton(word) ? 0 : 1).ThenBy(known => known, StringComparer.Ordinal).FirstOrDefault();
 
     private static int Key(string word, int length) => (word[0] * (Longest + 2)) + length;
+
+    /// <summary>The consonants of a word, what is doubled once.</summary>
+    private static string Skeleton(string word) =>
+        string.Concat(word.Where((c, i) => !"aeiou".Contains(c, StringComparison.Ordinal) && (i == 0 || word[i - 1] != c)));
 
     private static bool IsCorrectable(string word) =>
         word.Length is >= Shortest and <= Longest && !word.AsSpan().ContainsAnyInRange('0', '9');

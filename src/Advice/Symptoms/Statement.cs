@@ -19,6 +19,12 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>Whether it is said to cease each time: "goes away after a minute".</summary>
     public bool ComesBack { get; init; }
 
+    /// <summary>Whether it is said to have ended, for now or for good.</summary>
+    public bool HasEnded { get; init; }
+
+    /// <summary>Whether the text only asks whether it is the cause.</summary>
+    public bool IsAsked { get; init; }
+
     /// <summary>Finds what else its words may mean.</summary>
     public Lazy<IReadOnlyList<Guess>>? Rivals { get; init; }
 
@@ -44,6 +50,9 @@ internal sealed class Statement(PhraseMatch match, bool present)
     /// <summary>The statement that it does not hold on that occasion.</summary>
     public Statement Except(PhraseMatch occasion) =>
         new(Match, present: false) { IsException = true, Occasions = { occasion.Meaning } };
+
+    /// <summary>The statement that it is there again.</summary>
+    public Statement Back() => new(Match, present: true) { Rivals = Rivals, position = position };
 
     /// <summary>The statement that it holds on that occasion alone: "not on the motorway, only in traffic".</summary>
     public Statement Only(PhraseMatch occasion) => new(Match, present: true) { IsException = true, Occasions = { occasion.Meaning } };

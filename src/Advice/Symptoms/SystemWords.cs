@@ -20,7 +20,7 @@ internal sealed class SystemWords
                 Add(word, system.Id, Hinted, vocabulary);
         }
 
-        foreach (var idiom in Usage.List(Usage.Handling))
+        foreach (var idiom in Usage.List(Usage.Handling, Usage.Sayings))
             Add(idiom, null, 0, vocabulary);
         foreach (var list in byFirst.Values)
             list.Sort((a, b) => b.Terms.Length.CompareTo(a.Terms.Length));

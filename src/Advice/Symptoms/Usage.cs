@@ -214,7 +214,21 @@ internal static class Usage
         first time; second time; warning light; see pictures; see attached; see photo; test drive; drive home; drive through; driver side; passenger side; first place
         """;
 
-    /// <summary>The entries of a list that is separated by semicolons.</summary>
-    public static IEnumerable<string> List(string entries) =>
+    /// <summary>
+    /// Fixed expressions with words that elsewhere state a symptom, an occasion or a part; they state none of these.
+    /// What means something to a driver ("speed bump", "hard shoulder") does not belong here, nor what leaves one word that counts ("in the fall").
+    /// </summary>
+    public const string Sayings = """
+        tap water; cup of tea; cup of coffee; cups of tea; cups of coffee; hot drink; coffee break; lunch break; flat white; flat out; flat share; block of flats; fire up the engine; fired up the engine;
+        drive it home; two wheel drive; phone went flat; phone is flat; phone is dead; phone charger; charge my phone; charging my phone; plug my phone; night shift; end of my shift;
+        fishing gear; camping gear; sports gear; ski gear; walking boots; wellington boots; ski boots; last fall; last spring; early spring; fall asleep; fell asleep;
+        out of the blue; rule of thumb; piece of cake; raining cats and dogs; knock on wood; touch wood; knock on the door; rings a bell; dead end; running late; running errands; run into town;
+        ran into a friend; shook his head; shakes his head; shook my head; lost my job; olive oil; cooking oil; washing up liquid; light meal; light lunch
+        """;
+
+    /// <summary>The entries of lists that are separated by semicolons.</summary>
+    public static IEnumerable<string> List(params string[] lists) => lists.SelectMany(List);
+
+    private static IEnumerable<string> List(string entries) =>
         entries.Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 }

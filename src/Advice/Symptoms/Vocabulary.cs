@@ -40,10 +40,12 @@ internal sealed partial class Vocabulary
         // A meaning may be part of another: "no longer" is "not", and "not work" is "fail".
         words = groups.Join(groups.Join(words));
         string? link = null;
+        var predicate = false;
         for (var i = 0; i < words.Count; i++)
         {
-            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Synonyms = synonyms.Of(words[i].Term), Link = link };
+            words[i] = words[i] with { Index = i, Classes = classes.Of(words[i].Term), Synonyms = synonyms.Of(words[i].Term), Link = link, IsPredicate = predicate };
             link = words[i].Kind == WordKind.Link ? words[i].Surface : words[i].Kind == WordKind.Content ? null : link;
+            predicate = words[i].Kind != WordKind.Content && (predicate || words[i].Surface is "is" or "are" or "was" or "were" or "being");
         }
 
         return words;

@@ -21,6 +21,9 @@ internal sealed record Word(
     /// <summary>The preposition right before it, if any.</summary>
     public string? Link { get; init; }
 
+    /// <summary>Whether a form of "be" links it to the word before: "the pedal is hard".</summary>
+    public bool IsPredicate { get; init; }
+
     /// <summary>Its place among the words of the text.</summary>
     public int Index { get; init; }
 

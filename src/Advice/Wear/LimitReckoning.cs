@@ -1,7 +1,9 @@
 using System.Globalization;
 using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Wear;
 

@@ -1,7 +1,9 @@
 using Advice.Answers;
 using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Evidence;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Wear;
 

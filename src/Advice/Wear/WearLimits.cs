@@ -1,8 +1,10 @@
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Intake;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Wear;
 

@@ -1,5 +1,5 @@
-using Advice.Documents;
-using Advice.Knowledge;
+using Advice.Documents.Judgements;
+using Advice.Knowledge.Checks;
 
 namespace AdviceService.Catalogues;
 

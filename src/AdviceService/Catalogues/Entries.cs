@@ -1,8 +1,10 @@
 using Advice.Answers;
-using Advice.Documents;
+using Advice.Documents.Judgements;
 using Advice.Evidence;
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Rules;
 using AdviceService.Requests;
 
 namespace AdviceService.Catalogues;

@@ -1,5 +1,7 @@
 using System.Globalization;
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace AdviceService.Catalogues;
 

@@ -1,5 +1,10 @@
 using System.Text.Json.Serialization.Metadata;
 using Advice.Documents;
+using Advice.Documents.Counterfactuals;
+using Advice.Documents.Dues;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;

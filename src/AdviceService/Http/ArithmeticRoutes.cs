@@ -1,6 +1,6 @@
 using Advice.Arithmetic;
-using Advice.Documents;
-using Advice.Knowledge;
+using Advice.Documents.Judgements;
+using Advice.Knowledge.Words;
 using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;

@@ -1,5 +1,5 @@
 using System.Text.Json.Serialization.Metadata;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using AdviceService.Catalogues;
 using AdviceService.Http.Problems;
 using AdviceService.Json;

@@ -1,5 +1,5 @@
 using Advice.Arithmetic;
-using Advice.Documents;
+using Advice.Documents.Requests;
 
 namespace AdviceService.Http;
 

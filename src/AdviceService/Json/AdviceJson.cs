@@ -1,7 +1,15 @@
 using System.Text.Json.Serialization;
 using Advice.Counterfactuals;
 using Advice.Documents;
+using Advice.Documents.Counterfactuals;
+using Advice.Documents.Dues;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Limits;
 using Advice.Wear;
 using AdviceService.Catalogues;
 using AdviceService.Fleet;

@@ -1,5 +1,6 @@
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 
 namespace AdviceService.Requests;
 

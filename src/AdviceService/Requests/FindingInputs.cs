@@ -1,5 +1,5 @@
 using Advice.Arithmetic;
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 
 namespace AdviceService.Requests;
 

@@ -1,5 +1,5 @@
 using System.Collections.Frozen;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace AdviceService.Requests;
 

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace AdviceService.Requests;
 

@@ -1,6 +1,8 @@
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 
 namespace AdviceService.Requests;
 

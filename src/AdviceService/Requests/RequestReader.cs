@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
 using AdviceService.Catalogues;
 

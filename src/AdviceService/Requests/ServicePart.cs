@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Knowledge;
 
 namespace AdviceService.Requests;

@@ -1,10 +1,11 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
+using Advice.Knowledge.Checks;
 
 namespace AdviceService.Requests;
 
 /// <summary>Reads a limit that the caller supplies.</summary>
 /// <param name="check">The check; null where it is not known.</param>
-internal sealed class SuppliedLimitPart(Advice.Knowledge.Check? check)
+internal sealed class SuppliedLimitPart(Check? check)
 {
     internal const int LongestSource = 200;
 

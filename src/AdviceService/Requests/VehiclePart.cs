@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 
 namespace AdviceService.Requests;
 

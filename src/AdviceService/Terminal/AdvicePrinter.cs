@@ -1,6 +1,7 @@
 using System.Globalization;
 using Advice.Documents;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
 using Spectre.Console;
 
 namespace AdviceService.Terminal;

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace AdviceService.Terminal;
 

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;
 using AdviceService.Requests;

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 using Advice.Rules.Bench;
 using Advice.Rules.Bench.Sensitivity;
 

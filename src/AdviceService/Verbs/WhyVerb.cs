@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Bench;
 using Advice.Rules.Cases;
 

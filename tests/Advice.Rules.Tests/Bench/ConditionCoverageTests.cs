@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Bench.Conditions;
 
 namespace Advice.Rules.Tests.Bench;

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 using Advice.Rules.Bench;
 
 namespace Advice.Rules.Tests.Bench;

@@ -38,7 +38,7 @@ public sealed class InterviewTests
     {
         var reported = Assert.Single(driver.Case.Reports);
         Assert.Contains(reported.Symptom, driver.Noticed);
-        Assert.Contains(RepositoryRules.Book.Catalogue.ShowsBySign[Advice.Knowledge.Sign.Symptom(reported.Symptom)], rule => rule.Fault == driver.Fault);
+        Assert.Contains(RepositoryRules.Book.Catalogue.ShowsBySign[Advice.Knowledge.Signs.Sign.Symptom(reported.Symptom)], rule => rule.Fault == driver.Fault);
     });
 
     private static string Described(Driver driver) => $"{driver.Fault} {driver.Case.Reports[0].Symptom} {string.Join(',', driver.Noticed.Order(StringComparer.Ordinal))}";

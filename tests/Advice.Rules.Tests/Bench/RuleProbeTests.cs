@@ -30,7 +30,7 @@ public class RuleProbeTests
     public void Shows_WithOccasions_AreLeftOpenToo()
     {
         var known = RepositoryRules.Book.Catalogue;
-        var lasting = known.Rules.Values.OfType<Knowledge.ShowsRule>().Where(rule => rule.Occasions.Count > 0)
+        var lasting = known.Rules.Values.OfType<Knowledge.Rules.ShowsRule>().Where(rule => rule.Occasions.Count > 0)
             .ToDictionary(rule => rule.Id, rule => !rule.Occasions.All(one => known.Occasions[one].IsEvent));
 
         Assert.Contains(true, lasting.Values);

@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 using Advice.Rules.Bench.Sensitivity;
 using Advice.Rules.Cases;
 using Advice.Rules.RuleSets;

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Rules.Cases;
 
 namespace Advice.Rules.Tests.Cases;

@@ -1,5 +1,6 @@
 using System.Text.Json;
-using Advice.Documents;
+using Advice.Documents.Requests;
+using Advice.Documents.Understood;
 using Advice.FreezeFrames;
 using Advice.Rules.Tests.Cases;
 using Advice.Vehicles;

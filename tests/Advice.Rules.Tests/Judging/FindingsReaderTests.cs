@@ -1,7 +1,8 @@
 using System.Globalization;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Judging;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Signs;
 using Advice.Vehicles;
 
 namespace Advice.Rules.Tests.Judging;

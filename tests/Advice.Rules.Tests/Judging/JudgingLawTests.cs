@@ -1,11 +1,14 @@
 using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Intake;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 using Advice.Rules.Tests.Laws;
 using CsCheck;
-using Check = Advice.Knowledge.Check;
+using Check = Advice.Knowledge.Checks.Check;
 
 namespace Advice.Rules.Tests.Judging;
 

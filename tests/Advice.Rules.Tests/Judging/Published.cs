@@ -1,7 +1,8 @@
 using System.Globalization;
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Rules.Tests.Judging;
 

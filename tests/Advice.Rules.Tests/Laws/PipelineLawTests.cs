@@ -1,7 +1,10 @@
 using System.Text.Json;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.RuleSets;
 using Advice.Vehicles;
 using CsCheck;

@@ -2,6 +2,8 @@ using Advice.Evidence;
 using Advice.Inference;
 using Advice.Intake;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Suspects;
 using Advice.Symptoms;
 using CsCheck;

@@ -1,5 +1,5 @@
 using Advice.Evidence;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Tests.Oracles;
 

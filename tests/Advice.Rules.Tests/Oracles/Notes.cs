@@ -1,5 +1,9 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using NRules.RuleModel;
 
 namespace Advice.Rules.Tests.Oracles;

@@ -1,5 +1,6 @@
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
 using Advice.Symptoms;
 using Advice.Vehicles;
 using CsCheck;

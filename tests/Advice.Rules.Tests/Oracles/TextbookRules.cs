@@ -1,5 +1,8 @@
 using System.Linq.Expressions;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using NRules;
 using NRules.RuleModel;
 using NRules.RuleModel.Builders;

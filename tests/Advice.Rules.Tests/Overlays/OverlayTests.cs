@@ -57,7 +57,7 @@ public class OverlayTests
     {
         var book = Laid.Over("", [($"{Laid.Name}replaces: [{{kind: shows, id: pads-squeal}}]", Link)], book => book);
 
-        Assert.Equal(0.05, Assert.IsType<Knowledge.ShowsRule>(book.Catalogue.Rules["pads-squeal"]).Often);
+        Assert.Equal(0.05, Assert.IsType<Knowledge.Rules.ShowsRule>(book.Catalogue.Rules["pads-squeal"]).Often);
         Assert.Equal("ours", book.Catalogue.OverlayEntries[("rule", "pads-squeal")].Overlay);
         Assert.Equal(["ours"], book.Catalogue.Overlays.Select(overlay => overlay.Name));
     }

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Documents.Requests;
 
 namespace Advice.Rules.Tests.Overlays;
 

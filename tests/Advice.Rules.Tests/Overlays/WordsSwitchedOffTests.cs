@@ -1,5 +1,7 @@
 using Advice.Arithmetic;
 using Advice.Documents;
+using Advice.Documents.Judgements;
+using Advice.Documents.Requests;
 
 namespace Advice.Rules.Tests.Overlays;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 using Advice.Vehicles;
 
 namespace Advice.Rules.Tests.Published;

@@ -1,6 +1,7 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Judging;
 using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Rules.Tests.Published;
 

@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 
 namespace Advice.Rules.Tests.Questions;
 
@@ -19,7 +19,7 @@ public class FirstStepTests
         {
             var after = Advice.To(asked with { Symptoms = [new SymptomReport { Symptom = question.Symptom }] });
 
-            var first = after.Steps.FirstOrDefault(step => step.DoneBy == Knowledge.DoneBy.Owner) ?? after.Steps[0];
+            var first = after.Steps.FirstOrDefault(step => step.DoneBy == Knowledge.Checks.DoneBy.Owner) ?? after.Steps[0];
             Assert.Contains($": {first.Title}. ", question.IfYes, StringComparison.Ordinal);
         }
     }

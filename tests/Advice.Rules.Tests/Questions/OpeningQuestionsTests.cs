@@ -1,5 +1,6 @@
 using Advice.Inspections;
 using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 using Advice.Questions;
 using Advice.Suspects;
 using Advice.Symptoms;

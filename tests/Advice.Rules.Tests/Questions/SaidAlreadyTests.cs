@@ -1,5 +1,6 @@
 using Advice.Documents;
-using Advice.Knowledge;
+using Advice.Documents.Requests;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Tests.Questions;
 

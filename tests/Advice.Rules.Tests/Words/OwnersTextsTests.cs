@@ -1,5 +1,5 @@
 using System.Globalization;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Intake;
 using Xunit.Abstractions;
 

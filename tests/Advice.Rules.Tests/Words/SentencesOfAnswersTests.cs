@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Rules.Cases;
 using Advice.Rules.Tests.Cases;
 using Xunit.Abstractions;

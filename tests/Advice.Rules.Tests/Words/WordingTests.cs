@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using Advice.Rules.Tests.Overlays;
 
 namespace Advice.Rules.Tests.Words;

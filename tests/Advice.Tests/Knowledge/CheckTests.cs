@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Words;
 
 namespace Advice.Tests.Knowledge;
 

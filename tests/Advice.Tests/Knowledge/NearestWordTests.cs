@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using CsCheck;
 
 namespace Advice.Tests.Knowledge;

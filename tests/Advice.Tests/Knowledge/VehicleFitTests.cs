@@ -1,4 +1,6 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Words;
 using Advice.Vehicles;
 
 namespace Advice.Tests.Knowledge;

@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 using Advice.Symptoms;
 
 namespace Advice.Tests.Symptoms;

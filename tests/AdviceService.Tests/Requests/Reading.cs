@@ -1,5 +1,5 @@
 using System.Text;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Rules.RuleSets;
 using AdviceService.Requests;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Words;
 using AdviceService.Fleet.Scoring;
 using AdviceService.Terminal;
 using AdviceService.Tests.Http;

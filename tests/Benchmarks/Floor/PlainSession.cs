@@ -1,6 +1,8 @@
 using Advice;
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Rows;
 
 namespace Benchmarks.Floor;

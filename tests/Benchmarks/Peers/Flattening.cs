@@ -1,6 +1,8 @@
 using Advice;
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Signs;
 
 namespace Benchmarks.Peers;
 

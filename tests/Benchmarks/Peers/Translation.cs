@@ -1,4 +1,8 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Benchmarks.Peers;
 

@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Rows;
 
 namespace Advice.Rules.Bench.Conditions;

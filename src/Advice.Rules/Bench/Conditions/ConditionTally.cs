@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
 
 namespace Advice.Rules.Bench.Conditions;
 

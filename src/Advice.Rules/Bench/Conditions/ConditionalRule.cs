@@ -1,5 +1,9 @@
 using Advice.Evidence;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Bench.Conditions;
 
@@ -46,14 +50,14 @@ internal sealed record ConditionalRule(Rule Rule, string Kind, IReadOnlyList<Rul
 
     private static IEnumerable<RuleCondition> Reported(NormalRule normal)
     {
-        var sign = Knowledge.Sign.Symptom(normal.Symptom);
+        var sign = Knowledge.Signs.Sign.Symptom(normal.Symptom);
         yield return new($"symptom {normal.Symptom}", sight => Standing.Of(sight.Reports(normal.Symptom)));
         if (normal.Occasions.Count > 0)
             yield return new(Occasions(normal.Occasions), sight => sight.On(sign, normal.Occasions, reported: true));
     }
 
     private static IEnumerable<RuleCondition> Symptoms(IReadOnlyList<string> symptoms, IReadOnlyList<string> occasions) =>
-        symptoms.SelectMany((symptom, i) => Sign(Knowledge.Sign.Symptom(symptom), i == 0 ? occasions : []));
+        symptoms.SelectMany((symptom, i) => Sign(Knowledge.Signs.Sign.Symptom(symptom), i == 0 ? occasions : []));
 
     private static IEnumerable<RuleCondition> Without(IReadOnlyList<string> symptoms) =>
         symptoms.Select(symptom => new RuleCondition($"without {symptom}", sight => Standing.Of(!sight.Reports(symptom))));

@@ -1,6 +1,9 @@
 using Advice.Evidence;
 using Advice.Inspections;
 using Advice.Knowledge;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Suspects;
 using Advice.Symptoms;
 

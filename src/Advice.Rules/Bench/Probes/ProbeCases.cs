@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Cases;
 
 namespace Advice.Rules.Bench.Probes;

@@ -1,5 +1,6 @@
 using Advice.Findings;
 using Advice.Knowledge;
+using Advice.Knowledge.Signs;
 using Advice.Symptoms;
 
 namespace Advice.Rules.Bench.Probes;

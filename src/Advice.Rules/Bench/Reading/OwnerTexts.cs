@@ -1,4 +1,6 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Bench.Reading;
 

@@ -1,4 +1,5 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Bench.Sensitivity;
 

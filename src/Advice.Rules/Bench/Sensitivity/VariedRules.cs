@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
-using Advice.Knowledge;
+using Advice.Knowledge.Codes;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 using Advice.Rules.Checking;
 using Advice.Rules.RuleSets;
 

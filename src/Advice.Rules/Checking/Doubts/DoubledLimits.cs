@@ -1,6 +1,6 @@
 using Advice.Documents;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Rules.Checking.Doubts;
 

@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
+using Advice.Knowledge.Words;
 
 namespace Advice.Rules.Checking.Doubts;
 

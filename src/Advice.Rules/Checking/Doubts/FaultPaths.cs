@@ -1,4 +1,7 @@
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Conditions;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Checking.Doubts;
 

@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
 using Advice.Knowledge;
+using Advice.Knowledge.Checks;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Checking.Doubts;
 

@@ -1,4 +1,4 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
 
 namespace Advice.Rules.Checking.Doubts;
 

@@ -1,4 +1,5 @@
-using Advice.Knowledge;
+using Advice.Knowledge.Rules;
+using Advice.Knowledge.Signs;
 
 namespace Advice.Rules.Checking.Doubts;
 

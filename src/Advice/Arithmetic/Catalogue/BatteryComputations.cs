@@ -1,6 +1,7 @@
 using Advice.Arithmetic.Batteries;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

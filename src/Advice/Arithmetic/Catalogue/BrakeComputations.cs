@@ -1,6 +1,6 @@
 using Advice.Arithmetic.BrakeFluids;
 using Advice.Arithmetic.Braking;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

@@ -1,6 +1,6 @@
 using Advice.Arithmetic.Damping;
 using Advice.Arithmetic.Drivelines;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

@@ -1,5 +1,5 @@
 using Advice.Arithmetic.Coolants;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
 
 namespace Advice.Arithmetic.Catalogue;
 

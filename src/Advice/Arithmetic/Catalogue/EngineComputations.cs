@@ -2,7 +2,7 @@ using Advice.Arithmetic.Cylinders;
 using Advice.Arithmetic.Diagnostics;
 using Advice.Arithmetic.Mixtures;
 using Advice.Arithmetic.OxygenSensors;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

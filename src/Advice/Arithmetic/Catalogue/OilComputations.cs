@@ -1,5 +1,6 @@
 using Advice.Arithmetic.Oils;
-using Advice.Knowledge;
+using Advice.Knowledge.Limits;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Advice.Arithmetic.Operators;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

@@ -1,6 +1,6 @@
 using Advice.Arithmetic.Tyres;
 using Advice.Findings;
-using Advice.Knowledge;
+using Advice.Knowledge.Words;
 
 namespace Advice.Arithmetic.Catalogue;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Advice.Documents;
-using Advice.Knowledge;
+using Advice.Documents.Requests;
+using Advice.Knowledge.Words;
 
 namespace AdviceService.Fleet.Scoring;
 

@@ -1,4 +1,4 @@
-using Advice.Documents;
+using Advice.Documents.Requests;
 using AdviceService.Fleet;
 using AdviceService.Http.Problems;
 using Microsoft.AspNetCore.Mvc;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Advice.Documents;
+using Advice.Documents.Requests;
 using Advice.Evidence;
 using Advice.Findings;
 using Advice.FreezeFrames;

@@ -1,4 +1,5 @@
 using Advice.Documents;
+using Advice.Documents.Requests;
 using AdviceService.Catalogues;
 
 namespace AdviceService.Http.OpenApi;

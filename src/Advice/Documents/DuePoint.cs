@@ -1,4 +1,0 @@
-namespace Advice.Documents;
-
-/// <summary>When an item is due: whichever comes first.</summary>
-public sealed record DuePoint(DateOnly? On, double? OdometerKm);

@@ -1,4 +1,0 @@
-namespace Advice.Documents;
-
-/// <summary>A limit with its source.</summary>
-public sealed record LimitDocument(string Text, string Source);

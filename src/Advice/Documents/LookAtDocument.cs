@@ -1,4 +1,0 @@
-namespace Advice.Documents;
-
-/// <summary>A check that would tell.</summary>
-public sealed record LookAtDocument(string Check, string Title, int Minutes);

@@ -1,4 +1,0 @@
-namespace Advice.Knowledge;
-
-/// <summary>Whose law applies.</summary>
-public sealed record Jurisdiction(string Id, string Name, string? Within);
