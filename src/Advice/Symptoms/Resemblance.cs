@@ -34,7 +34,7 @@ internal sealed class Resemblance
     private static readonly FrozenSet<string> Empty = WordSet.Of("""
         no not never but and about something anything then when until since again still always now just only back come comes came coming go goes going gone went away keep keeps kept
         stop stops stopped start starts started fixed week weeks month months day days last long time times
-        year years know knows knew idea sure why what how think thought say says said
+        new part parts get gets got rid year years know knows knew idea sure why what how think thought say says said
         """);
 
     private readonly SecondOpinion opinion;
