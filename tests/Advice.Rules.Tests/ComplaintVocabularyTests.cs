@@ -6,7 +6,7 @@ namespace Advice.Rules.Tests;
 /// <summary>Reads with the vocabulary of the repository.</summary>
 public class ComplaintVocabularyTests
 {
-    private static readonly ComplaintReader Reader = Create();
+    private static readonly ComplaintReader Reader = new(RepositoryRules.Book.Catalogue);
 
     [Theory]
     [InlineData("steering wheel shakes when braking from highway speeds", "steering-shake@braking-from-speed")]
@@ -21,6 +21,9 @@ public class ComplaintVocabularyTests
     [InlineData("handbrake doesn't hold", "parking-brake-weak@")]
     [InlineData("it squeals when I brake", "brake-squeal@braking")]
     [InlineData("battery light on, dim lights", "battery-lamp@ dim-lights@")]
+    [InlineData("the stearing is loose", "loose-steering@")]
+    [InlineData("a low growl from forty up", "humming@")]
+    [InlineData("My steering wheel shakes at 110 but only when I brake", "steering-shake@braking+high-speed")]
     public void Read_OwnersWords_Symptoms(string complaint, string expected)
     {
         var reports = Reader.Read(complaint).Reports.Where(r => r.Present).Select(r => $"{r.Symptom}@{string.Join('+', r.Occasions)}");
@@ -31,10 +34,4 @@ public class ComplaintVocabularyTests
     [Fact]
     public void Misread_RepositoryRules_NoPhrase() =>
         Assert.Empty(new PhraseRunner(RepositoryRules.Book.Catalogue).Misread());
-
-    private static ComplaintReader Create()
-    {
-        var catalogue = RepositoryRules.Book.Catalogue;
-        return new(catalogue.Symptoms.Values, catalogue.Occasions.Values, catalogue.Positions.Values);
-    }
 }

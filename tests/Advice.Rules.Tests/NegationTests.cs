@@ -6,8 +6,7 @@ namespace Advice.Rules.Tests;
 /// <summary>Ways to deny and to affirm, each with every one of some symptoms: what is denied is never taken as present, and what is affirmed is.</summary>
 public class NegationTests
 {
-    private static readonly ComplaintReader Reader = new(
-        RepositoryRules.Book.Catalogue.Symptoms.Values, RepositoryRules.Book.Catalogue.Occasions.Values, RepositoryRules.Book.Catalogue.Positions.Values);
+    private static readonly ComplaintReader Reader = new(RepositoryRules.Book.Catalogue);
 
     /// <summary>Symptoms as things.</summary>
     private static readonly (string Thing, string Symptom)[] Things =

@@ -74,7 +74,7 @@ internal sealed partial class Declarations(Tables tables, Problems problems)
             return "";
         }
 
-        if (!Pattern(kind).IsMatch(id))
+        if (!problems.AreRuledOut && !Pattern(kind).IsMatch(id))
             problems.Add(ErrorCode.MalformedId, node.Place, $"the id '{id}' must be {Shape(kind)}");
         if (!ids.Declare(id, node.Place, out var first))
             problems.Add(ErrorCode.IdTaken, node.Place, $"the {ids.Noun} '{id}' is already in {first.File} line {first.Line}; ids are unique");

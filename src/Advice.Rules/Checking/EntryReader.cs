@@ -19,7 +19,7 @@ internal sealed class EntryReader
     public EntryReader(MappingNode node, string noun, IReadOnlyCollection<string> members, Problems problems)
     {
         (this.node, this.noun, this.problems) = (node, noun, problems);
-        foreach (var (key, value) in node.Members)
+        foreach (var (key, value) in problems.AreRuledOut ? [] : node.Members)
         {
             if (members.Contains(key.Value))
                 continue;
@@ -229,7 +229,7 @@ internal sealed class EntryReader
         {
             if (read(item) is not { } word)
                 continue;
-            if (words.Contains(word))
+            if (!problems.AreRuledOut && words.Contains(word))
                 problems.Add(ErrorCode.RepeatedWord, item.Place, $"'{word}' stands twice in '{member}'");
             else
                 words.Add(word);

@@ -8,6 +8,9 @@ internal sealed class Problems
 {
     private readonly List<RuleFileError> errors = [];
 
+    /// <summary>Whether these very entries were bound before and nothing was wrong: what only finds problems need not be asked again.</summary>
+    public bool AreRuledOut { get; set; }
+
     /// <summary>Whether nothing is wrong.</summary>
     public bool None => errors.Count == 0;
 

@@ -13,8 +13,7 @@ internal static class RuleSetBinder
     /// <param name="files">The files.</param>
     /// <param name="tables">Empty tables, which take the entries with their places.</param>
     /// <param name="problems">Where to note errors.</param>
-    /// <param name="isSound">Whether these very files were bound before without errors: what looks at several entries at once is not asked again.</param>
-    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems, bool isSound = false)
+    public static Catalogue? Bind(IEnumerable<MappingNode> files, Tables tables, Problems problems)
     {
         var declared = new Declarations(tables, problems);
         foreach (var file in files)
@@ -34,7 +33,7 @@ internal static class RuleSetBinder
         new MeaningBinder(tables, sources, problems).BindAll(declared["meanings"]);
         new WordingBinder(tables, sources, problems).BindAll(declared["wordings"]);
         new RuleBinder(tables, sources, conditions, problems).BindAll(declared);
-        if (!isSound)
+        if (!problems.AreRuledOut)
             new Consistency(tables, problems).Check();
         return problems.None ? Catalogue(tables) : null;
     }

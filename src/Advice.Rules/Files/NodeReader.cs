@@ -1,15 +1,19 @@
 namespace Advice.Rules.Files;
 
 /// <summary>Reads what <see cref="NodeWriter"/> wrote.</summary>
-internal sealed class NodeReader(BinaryReader bytes)
+/// <param name="bytes">The bytes.</param>
+/// <param name="places">Whether anybody will ask where a node stands; otherwise equal words are one node, which spares most of them.</param>
+internal sealed class NodeReader(BinaryReader bytes, bool places)
 {
     private readonly List<string> _words = [];
+    private readonly List<ScalarNode?> _plain = [];
+    private readonly List<ScalarNode?> _quoted = [];
     private string _file = "";
 
     /// <summary>Reads a file.</summary>
     public MappingNode ReadFile()
     {
-        _file = Word();
+        _file = _words[Number()];
         return (MappingNode)Read();
     }
 
@@ -21,7 +25,8 @@ internal sealed class NodeReader(BinaryReader bytes)
         {
             NodeShape.Mapping => Mapping(place),
             NodeShape.List => List(place),
-            NodeShape.PlainScalar or NodeShape.QuotedScalar => new ScalarNode(place, Word(), shape == NodeShape.PlainScalar),
+            NodeShape.PlainScalar => Scalar(place, _plain, plain: true),
+            NodeShape.QuotedScalar => Scalar(place, _quoted, plain: false),
             _ => throw new InvalidDataException($"{shape} is no shape of a node."),
         };
     }
@@ -42,11 +47,24 @@ internal sealed class NodeReader(BinaryReader bytes)
         return new MappingNode(place, members);
     }
 
-    private string Word()
+    private ScalarNode Scalar(Place place, List<ScalarNode?> known, bool plain)
+    {
+        var number = Number();
+        if (places)
+            return new ScalarNode(place, _words[number], plain);
+        return known[number] ??= new ScalarNode(place, _words[number], plain);
+    }
+
+    private int Number()
     {
         var number = bytes.Read7BitEncodedInt();
         if (number == _words.Count)
+        {
             _words.Add(bytes.ReadString());
-        return _words[number];
+            _plain.Add(null);
+            _quoted.Add(null);
+        }
+
+        return number;
     }
 }

@@ -17,8 +17,7 @@ internal sealed class LinkRow : SignRow
     private readonly double often;
     private readonly VehicleCondition when;
     private readonly VehicleCondition[] exists;
-    private readonly Text because;
-    private readonly Text becauseDenied;
+    private readonly Func<bool, Text> because;
     private readonly Source? source;
 
     /// <summary>A row for a shows rule.</summary>
@@ -26,7 +25,7 @@ internal sealed class LinkRow : SignRow
     {
         (Sign, Fault, Rule, often, when) = (shows.Sign, shows.Fault, shows.Id, shows.Often, shows.When);
         (occasions, without) = (shows.Occasions, shows.Without);
-        (because, becauseDenied, source) = (shows.Because, shows.Because, shows.Source);
+        (because, source) = (_ => shows.Because, shows.Source);
         exists = Exists(shows.Fault, catalogue);
     }
 
@@ -40,8 +39,10 @@ internal sealed class LinkRow : SignRow
     {
         (Sign, Fault, Rule, often) = (Sign.Outcome(check.Id, value), detects.Fault, check.Id, detects.Surely);
         (when, occasions, without) = (VehicleCondition.Always, [], []);
-        because = new Text($"{check.Title.Trade}: {shows.Trade}", $"{check.Title.Plain}: {shows.Plain}");
-        becauseDenied = new Text($"{check.Title.Trade}: not {shows.Trade}", $"{check.Title.Plain}: not {shows.Plain}");
+        // Put together where it is said: there are thousands of values, and a case sees a few.
+        because = present => present
+            ? new Text($"{check.Title.Trade}: {shows.Trade}", $"{check.Title.Plain}: {shows.Plain}")
+            : new Text($"{check.Title.Trade}: not {shows.Trade}", $"{check.Title.Plain}: not {shows.Plain}");
         exists = Exists(detects.Fault, catalogue);
     }
 
@@ -70,7 +71,7 @@ internal sealed class LinkRow : SignRow
 
     /// <summary>The evidence that it is.</summary>
     public Link Link(Seen seen, Inquiry inquiry) =>
-        new(seen.Sign, Fault, often * when.Share(inquiry.Case.Vehicle), Rule, seen.Sign.Present ? because : becauseDenied, source);
+        new(seen.Sign, Fault, often * when.Share(inquiry.Case.Vehicle), Rule, because(seen.Sign.Present), source);
 
     private static VehicleCondition[] Exists(string fault, Catalogue catalogue) => [.. catalogue.FitsByFault[fault].Select(fits => fits.When)];
 }

@@ -16,7 +16,7 @@ public static class RuleSetLoader
 
     /// <summary>The rule set of a folder with overlays over it, in order.</summary>
     /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
-    public static RuleBook Load(string directory, IReadOnlyList<string> overlays) => Read(directory, overlays, new Tables());
+    public static RuleBook Load(string directory, IReadOnlyList<string> overlays) => Read(directory, overlays, new Tables(), places: overlays.Count > 0);
 
     /// <summary>The rule set of a folder with what its author should look at again.</summary>
     /// <exception cref="RuleSetException">Something is wrong with it; every error is named.</exception>
@@ -27,7 +27,7 @@ public static class RuleSetLoader
     public static ReviewedRules Review(string directory, IReadOnlyList<string> overlays)
     {
         var tables = new Tables();
-        var book = Read(directory, overlays, tables);
+        var book = Read(directory, overlays, tables, places: true);
         return new ReviewedRules(book, () => [.. book.Warnings, .. Checking.Doubts.Review.Of(tables)]);
     }
 
@@ -43,16 +43,17 @@ public static class RuleSetLoader
         return (files, nodes, Bound(nodes, new Tables(), problems));
     }
 
-    private static RuleBook Read(string directory, IReadOnlyList<string> overlays, Tables tables)
+    private static RuleBook Read(string directory, IReadOnlyList<string> overlays, Tables tables, bool places)
     {
         var problems = new Problems();
         var files = Files(directory, problems);
         var revision = Revision.Of(files);
-        var sound = Snapshot.Read(directory, revision);
+        var sound = Snapshot.Read(directory, revision, places);
         var nodes = sound?.Files ?? ParsedFiles.Of(files, problems);
         if (overlays.Count > 0)
             return Laid(files, nodes, overlays, tables, problems);
-        return new RuleBook(Bound(nodes, tables, problems, isSound: sound is not null) with { Learned = sound?.Learned ?? default }, revision, []);
+        problems.AreRuledOut = sound is not null;
+        return new RuleBook(Bound(nodes, tables, problems) with { Learned = sound?.Learned ?? default }, revision, []);
     }
 
     private static List<RuleFile> Files(string directory, Problems problems)
@@ -109,10 +110,10 @@ public static class RuleSetLoader
     }
 
     /// <summary>The catalogue. Where a file could not be read, that others miss what it holds is no error of theirs.</summary>
-    private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems, bool isSound = false)
+    private static Catalogue Bound(IReadOnlyList<MappingNode> nodes, Tables tables, Problems problems)
     {
         var isWhole = problems.None;
-        var catalogue = RuleSetBinder.Bind(nodes, tables, problems, isSound);
+        var catalogue = RuleSetBinder.Bind(nodes, tables, problems);
         return catalogue is null || !problems.None
             ? throw new RuleSetException([.. problems.InOrder.Where(error => isWhole || !ErrorCode.OfWhatIsMissed.Contains(error.Code))])
             : catalogue;

@@ -32,12 +32,13 @@ public static class Snapshot
     }
 
     /// <summary>Whether the folder has a snapshot that a start would use.</summary>
-    public static bool IsUsable(string directory) => Read(directory, RuleSetLoader.RevisionOf(directory)) is not null;
+    public static bool IsUsable(string directory) => Read(directory, RuleSetLoader.RevisionOf(directory), places: false) is not null;
 
     /// <summary>The parsed files and what was learned; null where there is no snapshot, or one of other files, of another build or with other bytes than were written.</summary>
     /// <param name="directory">The folder of the rules.</param>
     /// <param name="revision">Hash of its files.</param>
-    internal static (IReadOnlyList<MappingNode> Files, ReadOnlyMemory<byte> Learned)? Read(string directory, string revision)
+    /// <param name="places">Whether anybody will ask where something stands in the files.</param>
+    internal static (IReadOnlyList<MappingNode> Files, ReadOnlyMemory<byte> Learned)? Read(string directory, string revision, bool places)
     {
         var path = Path.Combine(directory, FileName);
         if (!File.Exists(path))
@@ -47,7 +48,7 @@ public static class Snapshot
             return null;
         using var reader = new BinaryReader(new MemoryStream(bytes, SHA256.HashSizeInBytes, bytes.Length - SHA256.HashSizeInBytes));
         var nodes = new MappingNode[reader.Read7BitEncodedInt()];
-        var nodeReader = new NodeReader(reader);
+        var nodeReader = new NodeReader(reader, places);
         for (var i = 0; i < nodes.Length; i++)
             nodes[i] = nodeReader.ReadFile();
         return (nodes, bytes.AsMemory(SHA256.HashSizeInBytes + (int)reader.BaseStream.Position));

@@ -23,7 +23,7 @@ internal sealed class ChanceFinds(IReadOnlyList<Word> words, bool[] used, Readin
             // What other phrases say is left out, and the clauses in which they say it: a sentence may tell of several things.
             var own = content.FindAll(w => match.Words.Contains(w) || !first.Exists(f => f != match && (f.Words.Contains(w) || (f.IsIn(w.Clause) && !match.IsIn(w.Clause)))));
             // A phrase that is all that is said was written for just that.
-            if (own.Count == match.Words.Count)
+            if (own.TrueForAll(w => match.Words.Contains(w) || Resemblance.SaysNothing(w)))
                 continue;
             var judged = own.Count == content.Count ? resemblance.Value : known.Opinion.Value.On(own);
             var better = judged.Instead(match);

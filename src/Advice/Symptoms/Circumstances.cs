@@ -11,16 +11,13 @@ internal sealed class Circumstances
     private readonly HashSet<string> positions;
     private readonly HashSet<string> events;
 
-    /// <summary>Knows these occasions and positions.</summary>
-    public Circumstances(IReadOnlyList<Occasion> occasions, IReadOnlyList<Position> positions, Vocabulary vocabulary)
+    /// <summary>Knows these occasions and positions by their phrases.</summary>
+    public Circumstances(IReadOnlyList<Occasion> occasions, IReadOnlyList<Position> positions, FiledPhrases phrases)
     {
         within = occasions.ToDictionary(o => o.Id, o => o.Within, StringComparer.Ordinal);
         this.positions = positions.Select(p => p.Id).ToHashSet(StringComparer.Ordinal);
         events = occasions.Where(o => o.IsEvent).Select(o => o.Id).ToHashSet(StringComparer.Ordinal);
-        var stated = occasions.SelectMany(o => o.Phrases.Select(p => (o.Id, Text: p)))
-            .Concat(positions.SelectMany(p => p.Phrases.Select(t => (p.Id, Text: t))));
-        var idioms = Usage.List(Usage.Idioms, Usage.Sayings).Select(i => (Id: "", Text: i));
-        index = new(stated.Concat(idioms).Select(p => Parse(p.Id, p.Text, vocabulary)).Where(p => p.Terms.Length > 0), gaps: 1, strict: true);
+        index = new(phrases, gaps: 1);
     }
 
     /// <summary>All that could be occasions and positions in a sentence; they may overlap.</summary>
@@ -38,12 +35,5 @@ internal sealed class Circumstances
     {
         var all = occasions.Distinct().Order(StringComparer.Ordinal).ToList();
         return all.Where(o => !all.Any(n => within.GetValueOrDefault(n) == o)).ToList();
-    }
-
-    /// <summary>One word alone counts in that form only: "parking" is an occasion, "parked" another.</summary>
-    private static Phrase Parse(string id, string text, Vocabulary vocabulary)
-    {
-        var words = vocabulary.ReadPhrase(text, w => w.Kind != WordKind.Filler);
-        return new(id, [.. words.Select(w => w.Term)], words.Count == 1 ? words[0].Surface : null);
     }
 }

@@ -63,13 +63,12 @@ public sealed class ComplaintReader
         var words = read?.Words ?? Vocabulary.WordsOf(signs.SelectMany(s => s.Phrases).Concat(when.SelectMany(o => o.Phrases)).Concat(where.SelectMany(p => p.Phrases))
             .Concat((systems ?? []).SelectMany(s => s.Words.Concat(s.Hints))).Concat(work.SelectMany(s => s.Phrases)));
         vocabulary = new(words);
-        phrases = read ?? new(
-            words, [.. signs.SelectMany(s => s.Phrases.Select(p => Parse(s.Id, p))).Concat(Usage.List(Usage.Harmless, Usage.Sayings).Select(i => Parse("", i))).Where(p => p.Terms.Length > 0)]);
-        this.services = new(work, vocabulary);
+        phrases = read ?? PhrasesRead.Of(words, vocabulary, signs, when, where, work);
+        this.services = new(work, phrases.Services);
         var troubles = (systems ?? []).Select(s => s.Trouble).ToHashSet();
         known = new(
-            new(phrases.Symptoms, gaps: 3, strict: false),
-            new(when, where, vocabulary),
+            new(phrases.Symptoms, gaps: 3),
+            new(when, where, phrases.Circumstances),
             new(systems ?? [], vocabulary),
             new(() => read is not null ? new(opinion) : new(
                 [.. signs.Where(s => !troubles.Contains(s.Id))], [.. (topics ?? []).Where(topic => topic.Kind == TopicKind.Nothing).SelectMany(topic => topic.Words)], vocabulary)),
@@ -157,7 +156,4 @@ public sealed class ComplaintReader
         var understood = words.GroupBy(w => w.Sentence).Where(s => reading.Read([.. s])).Select(s => s.Key).ToList();
         return new(reading.Reports(), understood, reading.Well, reading.Left, reading.Unsure, reading.Inklings);
     }
-
-    private Phrase Parse(string id, string text) =>
-        new(id, [.. vocabulary.ReadPhrase(text, w => w.Kind == WordKind.Content).Select(w => w.Term)], null);
 }

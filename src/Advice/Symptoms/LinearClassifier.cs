@@ -22,7 +22,12 @@ internal sealed class LinearClassifier
     private const float Margin = 1;
 
     private readonly int meanings;
-    private readonly Dictionary<string, TermWeights> weights;
+    private readonly TextTable known;
+
+    /// <summary>For each term the meanings that it has a weight for, and the weights.</summary>
+    private readonly WrittenLists<ushort> listed;
+    private readonly WrittenLists<float> values;
+    private readonly TermWeights?[] made;
 
     /// <summary>Learns from examples.</summary>
     /// <param name="meanings">How many meanings there are.</param>
@@ -37,12 +42,12 @@ internal sealed class LinearClassifier
             averaged.Add(term, new float[meanings]);
         }
 
-        var known = examples.Where(example => example.Terms.Count > 0).OrderBy(example => Place(example.Terms))
+        var shuffled = examples.Where(example => example.Terms.Count > 0).OrderBy(example => Place(example.Terms))
             .Select(example => (example.Meaning, Parts: Parts(example.Terms, latest), Averaged: Parts(example.Terms, averaged))).ToList();
-        var (scores, steps) = (new float[meanings], meanings < 2 ? 0 : Passes * known.Count);
+        var (scores, steps) = (new float[meanings], meanings < 2 ? 0 : Passes * shuffled.Count);
         for (var step = 0; step < steps; step++)
         {
-            var (own, parts, sums) = known[step % known.Count];
+            var (own, parts, sums) = shuffled[step % shuffled.Count];
             Score(parts, scores);
             var rival = Rival(scores, own);
             var loss = Margin - scores[own] + scores[rival];
@@ -54,28 +59,27 @@ internal sealed class LinearClassifier
             Move(sums, own, rival, rate * (steps - step) / steps);
         }
 
-        weights = averaged.ToDictionary(term => term.Key, term => TermWeights.Of(term.Value), StringComparer.Ordinal);
+        known = new([.. averaged.Keys]);
+        listed = new([.. averaged.Values.Select(row => Enumerable.Range(0, meanings).Where(meaning => row[meaning] != 0).Select(meaning => checked((ushort)meaning)).ToArray())]);
+        values = new([.. averaged.Values.Select(row => Array.FindAll(row, weight => weight != 0))]);
+        made = new TermWeights[known.Count];
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
     public LinearClassifier(BinaryReader bytes)
     {
-        (meanings, var terms) = (bytes.Read7BitEncodedInt(), bytes.Read7BitEncodedInt());
-        weights = new(terms, StringComparer.Ordinal);
-        for (var i = 0; i < terms; i++)
-            weights.Add(bytes.ReadString(), TermWeights.Read(bytes, meanings));
+        (meanings, known) = (bytes.Read7BitEncodedInt(), new(bytes));
+        (listed, values) = (new(bytes), new(bytes));
+        made = new TermWeights[known.Count];
     }
 
     /// <summary>Writes what was learned, to the bit.</summary>
     public void Write(BinaryWriter bytes)
     {
         bytes.Write7BitEncodedInt(meanings);
-        bytes.Write7BitEncodedInt(weights.Count);
-        foreach (var (term, own) in weights)
-        {
-            bytes.Write(term);
-            own.Write(bytes);
-        }
+        known.Write(bytes);
+        listed.WriteTo(bytes);
+        values.WriteTo(bytes);
     }
 
     /// <summary>How much a text speaks for each meaning, by number; at best about 1 more for its own than for any other.</summary>
@@ -83,21 +87,31 @@ internal sealed class LinearClassifier
     public float[] Scores(IReadOnlyDictionary<string, double> text)
     {
         var scores = new float[meanings];
-        foreach (var (own, share) in Parts(text, weights))
-            own.AddTo(scores, share);
+        var length = Length(text);
+        foreach (var (term, weight) in text)
+        {
+            if (known.Number(term) is var number and >= 0)
+                Made(number).AddTo(scores, (float)(weight / length));
+        }
+
         return scores;
     }
+
+    /// <summary>Made twice where two texts ask at the same time, which does no harm.</summary>
+    private TermWeights Made(int term) => made[term] ??= new(listed[term].ToArray(), values[term].ToArray(), meanings);
 
     /// <summary>A place among the examples that has nothing to do with the meaning, and stays the same when others are added.</summary>
     private static ulong Place(IReadOnlyDictionary<string, double> terms) =>
         BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', terms.Keys.Order(StringComparer.Ordinal)))));
 
-    /// <summary>The weights of the terms of a text with the share that each term has in it, those of unknown terms left out.</summary>
-    private static (T Weights, float Share)[] Parts<T>(IReadOnlyDictionary<string, double> text, Dictionary<string, T> weights)
+    /// <summary>The weights of the terms of a text with the share that each term has in it.</summary>
+    private static (float[] Weights, float Share)[] Parts(IReadOnlyDictionary<string, double> text, Dictionary<string, float[]> weights)
     {
-        var length = Math.Sqrt(text.Values.Sum(weight => weight * weight));
-        return [.. text.Where(term => weights.ContainsKey(term.Key)).Select(term => (weights[term.Key], (float)(term.Value / length)))];
+        var length = Length(text);
+        return [.. text.Select(term => (weights[term.Key], (float)(term.Value / length)))];
     }
+
+    private static double Length(IReadOnlyDictionary<string, double> text) => Math.Sqrt(text.Values.Sum(weight => weight * weight));
 
     private static void Score((float[] Weights, float Share)[] parts, float[] scores)
     {

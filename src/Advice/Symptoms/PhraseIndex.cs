@@ -1,11 +1,8 @@
-using System.Collections.Frozen;
-
 namespace Advice.Symptoms;
 
 /// <summary>
-/// Finds phrases in sentences: all words within a short stretch, mostly in order. Words weigh by their rarity among meanings
-/// (inverse document frequency). Each phrase is looked for only where the rarest word that it needs is said, so that the cost of a text
-/// grows little with the number of phrases.
+/// Finds phrases in sentences: all words within a short stretch, mostly in order. Each phrase is looked for only where the rarest word that
+/// it needs is said, so that the cost of a text grows little with the number of phrases.
 /// </summary>
 internal sealed class PhraseIndex
 {
@@ -17,54 +14,17 @@ internal sealed class PhraseIndex
     private const double PerSlip = 0.9;
     private const double PerSynonym = 0.88;
     private const int FarGap = 8;
-    private const double LeastCoverage = 0.75;
-    private const int LeastTermsForPartial = 4;
-    private const int LeastTermsForPatientPartial = 3;
     private const double OfClass = 0.9;
     private const int GapsOfStrictClass = 4;
-    private const double RoundingError = 1e-9;
 
-    /// <summary>The key of phrases that may lack any of their terms.</summary>
-    private const string NoKey = "";
-
-    private readonly FrozenDictionary<string, IndexedPhrase[]> byKey;
-    private readonly FrozenDictionary<string, double> weights;
-    private readonly FrozenSet<string> parts;
+    private readonly FiledPhrases filed;
     private readonly int gaps;
     private readonly bool strict;
 
     /// <summary>An index of these phrases.</summary>
-    /// <param name="phrases">The phrases.</param>
+    /// <param name="filed">The phrases. Where they are strict every word must be there, and in order.</param>
     /// <param name="gaps">How many other words may stand between their words.</param>
-    /// <param name="strict">Whether every word must be there, and in order.</param>
-    /// <remarks>Made at every start from all phrases, with no value types in library generics, which would have to be compiled then.</remarks>
-    public PhraseIndex(IEnumerable<Phrase> phrases, int gaps, bool strict)
-    {
-        this.gaps = gaps;
-        this.strict = strict;
-        var all = phrases.DistinctBy(p => $"{p.Meaning}|{string.Join(' ', p.Terms)}|{p.Exact}", StringComparer.Ordinal).ToList();
-        parts = all.Where(p => p.HasClass).Select(p => p.Terms.Last(t => !WordClasses.IsClass(t))).ToFrozenSet(StringComparer.Ordinal);
-        var meanings = all.Select(p => p.Meaning).Distinct().Count();
-        var meant = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
-        foreach (var phrase in all)
-        {
-            foreach (var term in phrase.Terms)
-                Of(meant, term).Add(phrase.Meaning);
-        }
-
-        weights = meant.ToFrozenDictionary(p => p.Key, p => 1 + Math.Log((double)meanings / p.Value.Count), StringComparer.Ordinal);
-        var keyed = new Dictionary<string, List<IndexedPhrase>>(StringComparer.Ordinal);
-        for (var i = 0; i < all.Count; i++)
-        {
-            Of(keyed, Key(all[i])).Add(new(
-                i, all[i], TermBits.Of(all[i].Terms), TermBits.Of(Needed(all[i], LeastTermsForPartial)), TermBits.Of(Needed(all[i], LeastTermsForPatientPartial))));
-        }
-
-        byKey = keyed.ToFrozenDictionary(p => p.Key, p => p.Value.ToArray(), StringComparer.Ordinal);
-
-        static T Of<T>(Dictionary<string, T> lists, string key)
-            where T : class, new() => lists.TryGetValue(key, out var list) ? list : lists[key] = new();
-    }
+    public PhraseIndex(FiledPhrases filed, int gaps) => (this.filed, this.gaps, strict) = (filed, gaps, filed.IsStrict);
 
     /// <summary>All phrases in the words of a sentence that reach the confidence; they may overlap.</summary>
     /// <param name="sentence">The words that count.</param>
@@ -78,7 +38,9 @@ internal sealed class PhraseIndex
         {
             foreach (var term in Asked(sentence[start], patient))
             {
-                var asked = TermBits.Of([term]);
+                var asked = filed.Bits(term);
+                if (asked == default)
+                    continue;
                 foreach (var (_, phrase, terms, _, _) in possible)
                 {
                     if (!terms.MayHold(asked) || !phrase.Terms.Contains(term))
@@ -95,11 +57,11 @@ internal sealed class PhraseIndex
     private List<IndexedPhrase> Possible(IReadOnlyList<Word> sentence, bool patient)
     {
         var terms = sentence.SelectMany(word => Asked(word, patient)).Distinct(StringComparer.Ordinal).ToList();
-        var said = TermBits.Of(terms);
+        var said = filed.Bits(terms);
         var possible = new List<IndexedPhrase>();
-        foreach (var key in terms.Append(NoKey))
+        foreach (var phrases in terms.Select(filed.Under).Append(filed.UnderNone))
         {
-            foreach (var phrase in byKey.GetValueOrDefault(key, []))
+            foreach (var phrase in phrases)
             {
                 if (said.MayHold(patient ? phrase.PatientNeeds : phrase.Needs))
                     possible.Add(phrase);
@@ -108,21 +70,6 @@ internal sealed class PhraseIndex
 
         possible.Sort((one, other) => one.Number.CompareTo(other.Number));
         return possible;
-    }
-
-    /// <summary>The rarest of the terms without which a phrase is never found: only a sentence that has it is searched for the phrase.</summary>
-    private string Key(Phrase phrase) => Needed(phrase, LeastTermsForPatientPartial).MaxBy(term => weights[term]) ?? NoKey;
-
-    /// <summary>The terms without which a phrase is not found, whatever stands around them. One that may lack words lacks neither the rarest of
-    /// them (<see cref="LacksRarest"/>) nor one that tells more than may be missing.</summary>
-    private IEnumerable<string> Needed(Phrase phrase, int leastForPartial)
-    {
-        var terms = phrase.Terms.Where(term => term is not ("<failed>" or "<trouble>"));
-        if (strict || phrase.IsFixed || phrase.Terms.Length < leastForPartial)
-            return terms;
-        var rarest = phrase.Terms.Max(term => weights[term]);
-        var most = (1 - LeastCoverage + RoundingError) * phrase.Terms.Sum(term => weights[term]);
-        return terms.Where(term => weights[term] >= Math.Min(rarest, most));
     }
 
     /// <param name="sentence">The words that count.</param>
@@ -156,7 +103,7 @@ internal sealed class PhraseIndex
                 // A part alone says nothing, unless it is all that is said: "Wiper motor."
                 asked = [.. asked.Where(t => t != term)];
             }
-            else if (strict || phrase.IsFixed || phrase.Terms.Length < (patient ? LeastTermsForPatientPartial : LeastTermsForPartial) || found.Count == 0)
+            else if (strict || phrase.IsFixed || phrase.Terms.Length < (patient ? FiledPhrases.LeastTermsForPatientPartial : FiledPhrases.LeastTermsForPartial) || found.Count == 0)
             {
                 return null;
             }
@@ -168,7 +115,7 @@ internal sealed class PhraseIndex
 
     /// <summary>What is left out must not be what tells: "clunks when turning" is none of the rest without the clunk.</summary>
     private bool LacksRarest(List<(int Place, string Term)> found, string[] asked) =>
-        found.Count < asked.Length && found.Max(f => weights[f.Term]) <= asked.Except(found.Select(f => f.Term)).Select(term => weights[term]).DefaultIfEmpty().Max();
+        found.Count < asked.Length && found.Max(f => filed.Weight(f.Term)) <= asked.Except(found.Select(f => f.Term)).Select(term => filed.Weight(term)).DefaultIfEmpty().Max();
 
     /// <summary>
     /// Whether what a class says is said of the part: no other part stands between them ("the engine light popped up") or follows the part
@@ -185,7 +132,7 @@ internal sealed class PhraseIndex
             return false;
         return !Enumerable.Range(found[0].Place, found[^1].Place - found[0].Place).Any(IsOther);
 
-        bool IsOther(int place) => parts.Contains(sentence[place].Term) && !found.Exists(f => f.Place == place);
+        bool IsOther(int place) => filed.IsPart(sentence[place].Term) && !found.Exists(f => f.Place == place);
     }
 
     /// <summary>"No" stands right before its word, "not" at most one word away.</summary>
@@ -221,8 +168,8 @@ internal sealed class PhraseIndex
 
     /// <summary>What a word tells; a word that only fits a class tells less than the word itself, where a phrase asks for that.</summary>
     private double Told(string term, Word word) => WordClasses.IsClass(term) || word.Term != term
-        ? OfClass * Math.Min(weights[term], weights.GetValueOrDefault(word.Term, double.MaxValue))
-        : weights[term];
+        ? OfClass * Math.Min(filed.Weight(term), filed.WeightOfAny(word.Term))
+        : filed.Weight(term);
 
     private PhraseMatch? Match(
         IReadOnlyList<Word> sentence, List<(int Place, string Term)> found, Phrase phrase, string[] asked, int inversions, bool patient)
@@ -233,10 +180,10 @@ internal sealed class PhraseIndex
         var likened = found.Count(f => !sentence[f.Place].Is(f.Term));
         if (likened > 0 && (strict || likened == found.Count || phrase.Terms.Length == 1))
             return null;
-        var weight = found.Sum(f => weights[f.Term]);
-        var coverage = weight / asked.Sum(t => weights[t]);
+        var weight = found.Sum(f => filed.Weight(f.Term));
+        var coverage = weight / asked.Sum(t => filed.Weight(t));
         var gap = places[^1] - places[0] + 1 - places.Length;
-        if (gap > Gaps(phrase, patient) || coverage < LeastCoverage || (inversions > 0 && (!MayTurn(phrase, words, gap) || words[0].Clause != words[^1].Clause))
+        if (gap > Gaps(phrase, patient) || coverage < FiledPhrases.LeastCoverage || (inversions > 0 && (!MayTurn(phrase, words, gap) || words[0].Clause != words[^1].Clause))
             || WordOrder.Leaps(sentence, places) || WordOrder.IsTornFromNegation(words) || WordOrder.IsTurnedRound(sentence, places, inversions > 0)
             || ((phrase.Terms.Length == 2 || phrase.HasClass) && words[0].Clause != words[^1].Clause)
             || (phrase.HasClass && !strict && !IsSaidOf(sentence, found, inversions > 0)) || LacksRarest(found, asked))

@@ -34,6 +34,7 @@ internal sealed class Resemblance
     private static readonly FrozenSet<string> Empty = WordSet.Of("""
         no not never but and about something anything then when until since again still always now just only back come comes came coming go goes going gone went away keep keeps kept
         stop stops stopped start starts started fixed week weeks month months day days last long time times
+        year years know knows knew idea sure why what how think thought say says said
         """);
 
     private readonly SecondOpinion opinion;
@@ -62,6 +63,9 @@ internal sealed class Resemblance
     /// <summary>The words of the sentence that tell of the symptom, in order.</summary>
     public IReadOnlyList<Word> Shared(string symptom) =>
         opinion.Number(symptom) is { } number ? [.. sentence.Where(w => opinion.Knows(number, w) && !Empty.Contains(w.Surface))] : [];
+
+    /// <summary>Whether a word tells nothing of what a sentence is about.</summary>
+    public static bool SaysNothing(Word word) => Empty.Contains(word.Surface);
 
     /// <summary>What the sentence surely says though no phrase says so; null where it is not sure, or where it denies something that is not denied there too.</summary>
     public PhraseMatch? Surest() => Sureness(Sure);

@@ -11,19 +11,14 @@ internal sealed class ServiceWords
 
     private static readonly FrozenSet<string> Needing = WordSet.Of("need needs needed should must recommended quoted wants want due would will");
     private static readonly FrozenSet<string> First = WordSet.Of("original originals factory");
-    private readonly List<(string[] Terms, ServiceItem Item)> named = [];
+    private readonly Dictionary<string, ServiceItem> items;
+    private readonly IReadOnlyList<Phrase> phrases;
 
-    /// <summary>Knows the names of these items.</summary>
-    public ServiceWords(IEnumerable<ServiceItem> items, Vocabulary vocabulary)
-    {
-        foreach (var item in items)
-        {
-            foreach (var phrase in item.Phrases)
-                named.Add(([.. vocabulary.ReadPhrase(phrase, w => w.Kind == WordKind.Content).Select(w => w.Term)], item));
-        }
-
-        named.Sort((a, b) => b.Terms.Length.CompareTo(a.Terms.Length));
-    }
+    /// <summary>Knows these items by their phrases.</summary>
+    /// <param name="items">The items.</param>
+    /// <param name="phrases">Their phrases, the longest first.</param>
+    public ServiceWords(IEnumerable<ServiceItem> items, IReadOnlyList<Phrase> phrases) =>
+        (this.items, this.phrases) = (items.ToDictionary(item => item.Id, StringComparer.Ordinal), phrases);
 
     /// <summary>The mentions, in order, at most one for each clause and item.</summary>
     public IEnumerable<ServiceMention> Find(string text, IReadOnlyList<Word> words, IReadOnlyList<Onset> onsets, IReadOnlyList<SystemMention> systems,
@@ -68,20 +63,21 @@ internal sealed class ServiceWords
     private List<ServiceItem> Items(List<Word> clause)
     {
         var content = clause.Where(w => w.Kind == WordKind.Content).ToList();
-        var (items, used) = (new List<ServiceItem>(), new bool[content.Count]);
-        foreach (var (terms, item) in named)
+        var (named, used) = (new List<ServiceItem>(), new bool[content.Count]);
+        foreach (var phrase in phrases)
         {
+            var terms = phrase.Terms;
             for (var i = 0; i + terms.Length <= content.Count; i++)
             {
                 var places = Enumerable.Range(i, terms.Length).ToList();
                 if (!places.TrueForAll(p => content[p].Term == terms[p - i] && !used[p]))
                     continue;
                 places.ForEach(p => used[p] = true);
-                if (!items.Contains(item))
-                    items.Add(item);
+                if (!named.Contains(items[phrase.Meaning]))
+                    named.Add(items[phrase.Meaning]);
             }
         }
 
-        return items;
+        return named;
     }
 }

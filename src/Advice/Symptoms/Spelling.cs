@@ -9,7 +9,7 @@ internal sealed class Spelling
     private const int Longest = 20;
     private readonly FrozenSet<string> known;
     private readonly FrozenSet<string> stems;
-    private readonly Lazy<Dictionary<string, string[]>> byDeletion;
+    private readonly Lazy<ILookup<int, string>> byLetterAndLength;
 
     /// <summary>Knows these words.</summary>
     public Spelling(IEnumerable<string> words)
@@ -17,10 +17,7 @@ internal sealed class Spelling
         known = words.ToFrozenSet(StringComparer.Ordinal);
         stems = known.Select(WordForms.Stem).ToFrozenSet(StringComparer.Ordinal);
         // Whoever reads nothing but known words, such as those of phrases, need not know how they might be misspelt.
-        byDeletion = new(() => known.Union(stems.Where(s => s.Length > Shortest)).Where(IsCorrectable)
-            .SelectMany(w => Deletions(w).Append(w).Distinct().Select(d => (Deletion: d, Word: w)))
-            .GroupBy(p => p.Deletion, p => p.Word, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.Order(StringComparer.Ordinal).ToArray(), StringComparer.Ordinal));
+        byLetterAndLength = new(() => known.Union(stems.Where(s => s.Length > Shortest)).Where(IsCorrectable).ToLookup(word => Key(word, word.Length)));
     }
 
     /// <summary>Whether a word or another form of it is known.</summary>
@@ -35,17 +32,19 @@ internal sealed class Spelling
         return Nearest(word) ?? (IsCorrectable(stem) ? Nearest(stem) : null);
     }
 
-    private string? Nearest(string word) =>
-        Deletions(word).Append(word)
-            .SelectMany(d => byDeletion.Value.GetValueOrDefault(d, []))
-            .Where(k => k[0] == word[0] && IsOneSlip(k, word))
-            .Order(StringComparer.Ordinal)
-            .FirstOrDefault();
+    /// <summary>The first letter is nearly never wrong. A wrong vowel or one letter for two is the commoner slip: "stearing" is steering and not steaming.</summary>
+    private string? Nearest(string word) => Enumerable.Range(word.Length - 1, 3)
+        .SelectMany(length => byLetterAndLength.Value[Key(word, length)]).Where(known => IsOneSlip(known, word))
+        .OrderBy(known => Skeleton(known) == Skeleton(word) ? 0 : 1).ThenBy(known => known, StringComparer.Ordinal).FirstOrDefault();
+
+    private static int Key(string word, int length) => (word[0] * (Longest + 2)) + length;
+
+    /// <summary>The consonants of a word, what is doubled once.</summary>
+    private static string Skeleton(string word) =>
+        string.Concat(word.Where((c, i) => !"aeiou".Contains(c, StringComparison.Ordinal) && (i == 0 || word[i - 1] != c)));
 
     private static bool IsCorrectable(string word) =>
         word.Length is >= Shortest and <= Longest && !word.AsSpan().ContainsAnyInRange('0', '9');
-
-    private static IEnumerable<string> Deletions(string word) => Enumerable.Range(0, word.Length).Select(i => word.Remove(i, 1));
 
     private static bool IsOneSlip(string a, string b)
     {

@@ -8,8 +8,15 @@ namespace Advice.Symptoms;
 /// </summary>
 internal sealed class TermVectors
 {
-    private readonly Dictionary<string, Entry> byTerm;
-    private readonly (int Meaning, int End)[] blocks;
+    private readonly TextTable terms;
+    private readonly Written<double> rarities;
+
+    /// <summary>For each term the documents that have it, and its share in each.</summary>
+    private readonly WrittenLists<int> holding;
+    private readonly WrittenLists<float> parts;
+
+    /// <summary>For each block of documents the meaning and the number after its last.</summary>
+    private readonly Written<int> blocks;
     private readonly int documents;
     private readonly double unknown;
 
@@ -21,7 +28,7 @@ internal sealed class TermVectors
         unknown = Unknown(documents.Count);
         var rarity = documents.SelectMany(d => d.Terms.Keys).GroupBy(t => t, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => Math.Log((double)documents.Count / g.Count()), StringComparer.Ordinal);
-        var lists = rarity.Keys.ToDictionary(t => t, _ => new List<(int, float)>(), StringComparer.Ordinal);
+        var lists = rarity.Keys.ToDictionary(t => t, _ => new List<(int Document, float Part)>(), StringComparer.Ordinal);
         for (var i = 0; i < documents.Count; i++)
         {
             var length = Math.Sqrt(documents[i].Terms.Sum(t => Math.Pow(t.Value * rarity[t.Key], 2)));
@@ -32,8 +39,11 @@ internal sealed class TermVectors
             }
         }
 
-        byTerm = lists.ToDictionary(p => p.Key, p => new Entry(rarity[p.Key], [.. p.Value]), StringComparer.Ordinal);
-        blocks = [.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).Select(g => (g.Key, g.Max(d => d.End)))];
+        terms = new([.. rarity.Keys]);
+        rarities = new([.. rarity.Values]);
+        holding = new([.. lists.Values.Select(list => list.ConvertAll(one => one.Document))]);
+        parts = new([.. lists.Values.Select(list => list.ConvertAll(one => one.Part))]);
+        blocks = new([.. documents.Select((d, i) => (d.Meaning, End: i + 1)).GroupBy(d => d.Meaning).SelectMany(g => new[] { g.Key, g.Max(d => d.End) })]);
     }
 
     /// <summary>What <see cref="Write"/> wrote.</summary>
@@ -41,49 +51,25 @@ internal sealed class TermVectors
     {
         documents = bytes.Read7BitEncodedInt();
         unknown = Unknown(documents);
-        blocks = new (int, int)[bytes.Read7BitEncodedInt()];
-        for (var i = 0; i < blocks.Length; i++)
-            blocks[i] = (bytes.Read7BitEncodedInt(), bytes.Read7BitEncodedInt());
-        var terms = bytes.Read7BitEncodedInt();
-        byTerm = new(terms, StringComparer.Ordinal);
-        for (var i = 0; i < terms; i++)
-        {
-            var (term, rarity, parts) = (bytes.ReadString(), bytes.ReadDouble(), new (int, float)[bytes.Read7BitEncodedInt()]);
-            for (var j = 0; j < parts.Length; j++)
-                parts[j] = (bytes.Read7BitEncodedInt(), bytes.ReadSingle());
-            byTerm.Add(term, new(rarity, parts));
-        }
+        (blocks, terms, rarities) = (Written<int>.ReadFrom(bytes), new(bytes), Written<double>.ReadFrom(bytes));
+        (holding, parts) = (new(bytes), new(bytes));
     }
 
     /// <summary>Whether a document has a term.</summary>
     /// <param name="document">Its number in their order.</param>
     /// <param name="term">The term.</param>
     public bool Has(int document, string term) =>
-        byTerm.TryGetValue(term, out var entry) && (entry.IsEverywhere || Array.Exists(entry.Parts, part => part.Document == document));
+        terms.Number(term) is var number and >= 0 && (rarities[number] == 0 || holding[number].Contains(document));
 
     /// <summary>Writes the vectors, to the bit.</summary>
     public void Write(BinaryWriter bytes)
     {
         bytes.Write7BitEncodedInt(documents);
-        bytes.Write7BitEncodedInt(blocks.Length);
-        foreach (var (meaning, end) in blocks)
-        {
-            bytes.Write7BitEncodedInt(meaning);
-            bytes.Write7BitEncodedInt(end);
-        }
-
-        bytes.Write7BitEncodedInt(byTerm.Count);
-        foreach (var (term, entry) in byTerm)
-        {
-            bytes.Write(term);
-            bytes.Write(entry.Rarity);
-            bytes.Write7BitEncodedInt(entry.Parts.Length);
-            foreach (var (document, part) in entry.Parts)
-            {
-                bytes.Write7BitEncodedInt(document);
-                bytes.Write(part);
-            }
-        }
+        blocks.WriteTo(bytes);
+        terms.Write(bytes);
+        rarities.WriteTo(bytes);
+        holding.WriteTo(bytes);
+        parts.WriteTo(bytes);
     }
 
     /// <summary>Adds to the score of each meaning how near the text is to it, 0 … 1, times a share.</summary>
@@ -97,21 +83,26 @@ internal sealed class TermVectors
         var squares = 0.0;
         foreach (var (term, weight) in text)
         {
-            var entry = byTerm.GetValueOrDefault(term);
-            var own = weight * (entry?.Rarity ?? unknown);
+            var number = terms.Number(term);
+            var own = weight * (number < 0 ? unknown : rarities[number]);
             squares += own * own;
-            foreach (var (document, part) in entry?.Parts ?? [])
-                near[document] += (float)(own * part);
+            if (number < 0)
+                continue;
+            var those = holding[number];
+            var shares = parts[number];
+            for (var i = 0; i < those.Length; i++)
+                near[those[i]] += (float)(own * shares[i]);
         }
 
         var start = 0;
-        foreach (var (meaning, end) in blocks)
+        for (var i = 0; i < blocks.Length; i += 2)
         {
+            var end = blocks[i + 1];
             var best = 0f;
             foreach (var one in near.AsSpan(start, end - start))
                 best = Math.Max(best, one);
             if (best > 0)
-                scores[meaning] += share * best / Math.Sqrt(squares);
+                scores[blocks[i]] += share * best / Math.Sqrt(squares);
             start = end;
         }
 
@@ -119,10 +110,4 @@ internal sealed class TermVectors
     }
 
     private static double Unknown(int documents) => Math.Log(Math.Max(2, documents));
-
-    private sealed record Entry(double Rarity, (int Document, float Part)[] Parts)
-    {
-        /// <summary>What all documents have tells none from another, and no document lists it.</summary>
-        public bool IsEverywhere => Rarity == 0;
-    }
 }

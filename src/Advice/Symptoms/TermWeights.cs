@@ -13,7 +13,11 @@ internal sealed class TermWeights
     private readonly ushort[]? listed;
     private readonly float[] values;
 
-    private TermWeights(ushort[] listed, float[] values, int meanings)
+    /// <summary>These weights.</summary>
+    /// <param name="listed">Numbers of the meanings that have one.</param>
+    /// <param name="values">The weight of each of them.</param>
+    /// <param name="meanings">How many meanings there are.</param>
+    public TermWeights(ushort[] listed, float[] values, int meanings)
     {
         (this.listed, this.values) = (listed, values);
         if (listed.Length * InARow < meanings)
@@ -21,22 +25,6 @@ internal sealed class TermWeights
         (this.listed, this.values) = (null, new float[meanings]);
         for (var i = 0; i < listed.Length; i++)
             this.values[listed[i]] = values[i];
-    }
-
-    /// <summary>These weights, by number of the meaning.</summary>
-    public static TermWeights Of(float[] row)
-    {
-        ushort[] listed = [.. Listed(row)];
-        return new(listed, [.. listed.Select(meaning => row[meaning])], row.Length);
-    }
-
-    /// <summary>What <see cref="Write"/> wrote.</summary>
-    public static TermWeights Read(BinaryReader bytes, int meanings)
-    {
-        var (listed, values) = (new ushort[bytes.ReadUInt16()], new float[meanings]);
-        for (var i = 0; i < listed.Length; i++)
-            (listed[i], values[i]) = (bytes.ReadUInt16(), bytes.ReadSingle());
-        return new(listed, values[..listed.Length], meanings);
     }
 
     /// <summary>Adds a row of weights times a share to the scores.</summary>
@@ -61,18 +49,4 @@ internal sealed class TermWeights
         for (var i = 0; i < listed.Length; i++)
             scores[listed[i]] += values[i] * share;
     }
-
-    /// <summary>Writes the weights, to the bit.</summary>
-    public void Write(BinaryWriter bytes)
-    {
-        var meanings = listed ?? [.. Listed(values)];
-        bytes.Write((ushort)meanings.Length);
-        for (var i = 0; i < meanings.Length; i++)
-        {
-            bytes.Write(meanings[i]);
-            bytes.Write(listed is null ? values[meanings[i]] : values[i]);
-        }
-    }
-
-    private static IEnumerable<ushort> Listed(float[] row) => Enumerable.Range(0, row.Length).Where(meaning => row[meaning] != 0).Select(meaning => checked((ushort)meaning));
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Advice.Knowledge.Signs;
 using Advice.Knowledge.Words;
 
@@ -41,8 +40,8 @@ public sealed record Check(
     public IEnumerable<Observation> Abnormal =>
         Measure is not null ? [new Observation(Sign.BeyondLimit, false, "")] : Observations.Where(one => !one.Normal);
 
-    private readonly FrozenDictionary<string, double> _surely = Detects.GroupBy(detects => detects.Fault)
-        .ToFrozenDictionary(group => group.Key, group => Math.Min(1, group.Sum(detects => detects.Surely)));
+    private readonly Dictionary<string, double> _surely = Detects.GroupBy(detects => detects.Fault)
+        .ToDictionary(group => group.Key, group => Math.Min(1, group.Sum(detects => detects.Surely)));
 
     /// <summary>How surely it finds a fault, 0 … 1. The values of one scale exclude each other, so their shares add up.</summary>
     public double Surely(string fault) => _surely.GetValueOrDefault(fault);
