@@ -1,6 +1,7 @@
 using Advice.Findings;
 using Advice.Knowledge.Checks;
 using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 using Advice.Vehicles;
 
 namespace Advice;

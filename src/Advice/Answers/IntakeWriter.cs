@@ -5,6 +5,7 @@ using Advice.Intake;
 using Advice.Knowledge.Words;
 using Advice.Questions;
 using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 
 namespace Advice.Answers;
 

@@ -8,6 +8,7 @@ using Advice.Knowledge.Limits;
 using Advice.Knowledge.Signs;
 using Advice.Knowledge.Words;
 using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 
 namespace Advice.Intake;
 

@@ -1,7 +1,7 @@
 using Advice.Documents.Requests;
 using Advice.Findings;
 using Advice.Knowledge.Limits;
-using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 
 namespace Advice.Intake;
 

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using Advice.Knowledge.Words;
-using Advice.Symptoms;
+using Advice.Symptoms.Words;
 
 namespace Advice.Intake;
 

@@ -1,6 +1,7 @@
 using Advice.Knowledge;
 using Advice.Knowledge.Signs;
 using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 
 namespace Advice.Intake;
 

@@ -1,3 +1,5 @@
+using Advice.Symptoms.Phrases;
+
 namespace Advice.Symptoms;
 
 /// <summary>Tells which statements an occasion or position belongs to.</summary>

@@ -1,3 +1,8 @@
+using Advice.Symptoms.Denials;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Resemblances;
+using Advice.Symptoms.Words;
+
 namespace Advice.Symptoms;
 
 /// <summary>

@@ -1,4 +1,6 @@
 using Advice.Knowledge.Signs;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

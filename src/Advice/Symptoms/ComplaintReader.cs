@@ -4,6 +4,12 @@ using Advice.Knowledge.Limits;
 using Advice.Knowledge.Rules;
 using Advice.Knowledge.Signs;
 using Advice.Knowledge.Words;
+using Advice.Symptoms.Denials;
+using Advice.Symptoms.Mentions;
+using Advice.Symptoms.Onsets;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Snapshots;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

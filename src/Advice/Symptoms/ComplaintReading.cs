@@ -1,3 +1,5 @@
+using Advice.Symptoms.Mentions;
+
 namespace Advice.Symptoms;
 
 /// <summary>What was read from a complaint.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

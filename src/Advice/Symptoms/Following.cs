@@ -1,3 +1,5 @@
+using Advice.Symptoms.Words;
+
 namespace Advice.Symptoms;
 
 /// <summary>What stands after a place in a text.</summary>

@@ -1,4 +1,7 @@
 using System.Collections.Frozen;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Resemblances;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

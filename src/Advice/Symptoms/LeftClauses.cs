@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using Advice.Symptoms.Denials;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

@@ -1,3 +1,7 @@
+using Advice.Symptoms.Mentions;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Resemblances;
+
 namespace Advice.Symptoms;
 
 /// <summary>What a reader knows, whatever the text.</summary>

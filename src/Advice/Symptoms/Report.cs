@@ -1,3 +1,5 @@
+using Advice.Symptoms.Onsets;
+
 namespace Advice.Symptoms;
 
 /// <summary>One symptom as the driver reports it.</summary>

@@ -1,4 +1,9 @@
 using System.Collections.Frozen;
+using Advice.Symptoms.Denials;
+using Advice.Symptoms.Mentions;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Resemblances;
+using Advice.Symptoms.Words;
 
 namespace Advice.Symptoms;
 

@@ -1,3 +1,5 @@
+using Advice.Symptoms.Phrases;
+
 namespace Advice.Symptoms;
 
 /// <summary>A symptom that a text states or denies, while its circumstances are collected.</summary>

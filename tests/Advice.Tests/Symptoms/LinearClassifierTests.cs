@@ -1,4 +1,4 @@
-using Advice.Symptoms;
+using Advice.Symptoms.Resemblances;
 using CsCheck;
 
 namespace Advice.Tests.Symptoms;

@@ -1,4 +1,4 @@
-using Advice.Symptoms;
+using Advice.Symptoms.Mentions;
 using CsCheck;
 
 namespace Advice.Tests.Symptoms;

@@ -1,4 +1,4 @@
-using Advice.Symptoms;
+using Advice.Symptoms.Resemblances;
 
 namespace Advice.Tests.Symptoms;
 

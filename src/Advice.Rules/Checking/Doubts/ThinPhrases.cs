@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
-using Advice.Symptoms;
+using Advice.Symptoms.Phrases;
+using Advice.Symptoms.Words;
 
 namespace Advice.Rules.Checking.Doubts;
 
