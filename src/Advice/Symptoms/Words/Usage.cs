@@ -209,7 +209,7 @@ internal static class Usage
         seat belt; belt up; air bag; gas station; fuel station; petrol station; gas mileage; stop light; traffic light; red light; green light; street light; light traffic; stop sign;
         turn signal; oil change; cruise control; remote control; traffic control; head on; front end collision; rear end collision; control of the car; lost control; fire engine; window of time; park the car; in park; parking lot;
         wear and tear; key parts; tow truck; behind the wheel; rain; gearing up; crack of dawn; next door; door to door; out of gas; off the gas; on the gas; on gas; cheap gas; give it gas; step on the gas; hit the gas;
-        pull over; pull off the road; pull to the side; pull off the highway; pull into; pull up; pull out; slow lane; fast lane; left lane; right lane; middle lane; center lane;
+        turned the radio up; turn the radio up; turned up the radio; turn up the radio; radio on; radio up; over the radio; radio off; with the radio; pull over; pull off the road; pull to the side; pull off the highway; pull into; pull up; pull out; slow lane; fast lane; left lane; right lane; middle lane; center lane;
         emergency lane; turn lane; other lane; next lane; lane of traffic; come to a stop; come to a complete stop; complete stop; stop at; stop by; full stop; stop sign;
         first time; second time; warning light; see pictures; see attached; see photo; test drive; drive home; drive through; driver side; passenger side; first place
         """;
