@@ -127,7 +127,7 @@ public class IntakeTests(RunningService service)
     [Fact]
     public async Task Intake_BlamedPart_IsAHintAndNoSymptom()
     {
-        var read = await IntakeAsync(new { text = "The shop says the alternator. It squeals." });
+        var read = await IntakeAsync(new { text = "The shop says the wiring. It squeals." });
         Assert.Equal("squeal", Id(Assert.Single(read.GetProperty("symptoms").EnumerateArray())));
         Assert.Equal("electrical", read.GetProperty("systems")[0].GetProperty("system").GetString());
     }
