@@ -85,12 +85,14 @@ public class SuspicionLawTests(ITestOutputHelper output)
         Gen.Select(Case, RandomRequests.Symptom).Sample(
             (@case, symptom) =>
             {
-                var before = Solve(@case).Suspicion.All.ToDictionary(Name);
+                var earlier = Solve(@case).Suspicion;
+                var before = earlier.All.ToDictionary(Name);
                 var after = Solve(@case with { Reports = [.. @case.Reports, new Report(symptom, [], null, true)] }).Suspicion;
                 var changed = after.All.Where(suspect => !before.TryGetValue(Name(suspect), out var old) || !Same(old.Instance, suspect.Instance))
                     .Select(suspect => suspect.Instance.Fault.Id)
                     .Concat(before.Values.Select(old => old.Instance.Fault.Id).Except(after.All.Select(suspect => suspect.Instance.Fault.Id)));
-                var reached = Reached(changed, after);
+                // A symptom may also take a link away, so that the path was there before, or what made another sign nothing unusual.
+                var reached = Reached(changed.Concat(Unusual(earlier, after)), earlier, after);
                 foreach (var suspect in after.All.Where(suspect => !reached.Contains(suspect.Instance.Fault.Id)))
                 {
                     Assert.Equal(before[Name(suspect)].Probability, suspect.Probability, 1e-12);
@@ -112,6 +114,13 @@ public class SuspicionLawTests(ITestOutputHelper output)
 
     private static (string Fault, string? Place) Name(Suspect suspect) => (suspect.Instance.Fault.Id, suspect.Instance.Place);
 
+    /// <summary>Faults that show a sign of which it changed how often it is there without any of them.</summary>
+    private static IEnumerable<string> Unusual(Suspicion before, Suspicion after) =>
+        from sign in after.Network.Manifestations
+        where before.Network.Manifestations.Any(old => old.Id == sign.Id && old.Present && sign.Present && old.Leak != sign.Leak)
+        from link in sign.Links
+        select after.All[link.Cause].Instance.Fault.Id;
+
     /// <summary>Whether nothing is said of the fault now that was not said before.</summary>
     private static bool Same(FaultInstance a, FaultInstance b) =>
         a.Prior == b.Prior && a.Links.Select(link => (link.Seen, link.Rule)).ToHashSet().SetEquals(b.Links.Select(link => (link.Seen, link.Rule)));
@@ -130,11 +139,11 @@ public class SuspicionLawTests(ITestOutputHelper output)
         Assert.InRange(after / (before * factor / (1 - before + before * factor)), 1 - 1e-9, 1 + 1e-9);
 
     /// <summary>Faults that share a sign that is there with one of these, directly or through others.</summary>
-    private static HashSet<string> Reached(IEnumerable<string> from, Suspicion suspicion)
+    private static HashSet<string> Reached(IEnumerable<string> from, params Suspicion[] suspicions)
     {
         var reached = from.ToHashSet();
-        var shared = suspicion.Network.Manifestations.Where(sign => sign.Present)
-            .Select(sign => sign.Links.Select(link => suspicion.All[link.Cause].Instance.Fault.Id).ToHashSet()).ToList();
+        var shared = suspicions.SelectMany(suspicion => suspicion.Network.Manifestations.Where(sign => sign.Present)
+            .Select(sign => sign.Links.Select(link => suspicion.All[link.Cause].Instance.Fault.Id).ToHashSet())).ToList();
         while (shared.FirstOrDefault(faults => faults.Overlaps(reached) && !faults.IsSubsetOf(reached)) is { } faults)
             reached.UnionWith(faults);
         return reached;
