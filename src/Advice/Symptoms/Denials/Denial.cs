@@ -23,9 +23,6 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
     private static readonly FrozenSet<string> Leading =
         WordSet.Stems("cause lead result end make let have");
 
-    /// <summary>Words for what was put right.</summary>
-    public static readonly FrozenSet<string> Repairing = WordSet.Of("fixed repaired cured resolved solved eliminated");
-
     private static readonly FrozenSet<string> Past = WordSet.Of("ago last previously before year years warranty");
 
     private static readonly FrozenSet<string> None = WordSet.Of("no none nope never nothing negative");
@@ -48,7 +45,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
 
     /// <summary>Whether the clause says that it was put right some time ago, and the sentence not that it is back.</summary>
     public bool IsMended(PhraseMatch match, IReadOnlyList<Word> sentence) =>
-        sentence.Any(w => (w.Clause == match.First.Clause || IsFirstOfNext(w, match)) && Repairing.Contains(w.Surface) && !NegatedBefore(w.Index))
+        sentence.Any(w => (w.Clause == match.First.Clause || IsFirstOfNext(w, match)) && Ending.Repairing.Contains(w.Surface) && !NegatedBefore(w.Index))
         && sentence.Any(w => Past.Contains(w.Surface))
         && !sentence.Any(w => w.Surface is "back" or "again" or "still" or "returned" or "but");
 
@@ -102,7 +99,7 @@ internal sealed class Denial(IReadOnlyList<Word> words, bool[] used)
                 return i + 1 == words.Count || words[i + 1].Surface != "only";
             if (words[i].Surface == "once" && i > 0 && IsNegator(i - 1))
                 return true;
-            if ((RidsOf(i) || (Repairing.Contains(words[i].Surface) && !ending.Returns(match.Last.Index))) && !NegatedBefore(i))
+            if ((RidsOf(i) || (Ending.Repairing.Contains(words[i].Surface) && !ending.Returns(match.Last.Index))) && !NegatedBefore(i))
                 return !IsDoneByNobody(i);
             if (words[i].Surface is "stopped" or "quit" && Following.Content(words, i + 1, words[i].Clause) is var next and >= 0 && words[next].Surface.EndsWith("ing", StringComparison.Ordinal))
                 return !NegatedBefore(i);

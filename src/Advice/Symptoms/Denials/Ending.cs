@@ -8,6 +8,9 @@ namespace Advice.Symptoms.Denials;
 /// <param name="words">The words of the text.</param>
 internal sealed class Ending(IReadOnlyList<Word> words)
 {
+    /// <summary>Words for what was put right.</summary>
+    public static readonly FrozenSet<string> Repairing = WordSet.Of("fixed repaired cured resolved solved eliminated");
+
     /// <summary>Words for what ended at one time, whatever follows: "the squeal stopped after the service".</summary>
     private static readonly FrozenSet<string> Ended = WordSet.Of("stopped ceased went disappeared vanished cleared");
 
@@ -48,7 +51,7 @@ internal sealed class Ending(IReadOnlyList<Word> words)
             return !Returns(next);
         if (words[next].Surface == "gone" && next + 1 < words.Count && words[next + 1].Surface is "since" or "now")
             return !Returns(next);
-        var ended = (Ended.Contains(words[next].Surface) && (words[next].Surface != "went" || Following.Is(words, next, "away"))) || Denial.Repairing.Contains(words[next].Surface);
+        var ended = (Ended.Contains(words[next].Surface) && (words[next].Surface != "went" || Following.Is(words, next, "away"))) || Repairing.Contains(words[next].Surface);
         return ended && !Returns(next);
     }
 
